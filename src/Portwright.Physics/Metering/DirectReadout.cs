@@ -1,0 +1,72 @@
+using Portwright.Physics.Air;
+
+namespace Portwright.Physics.Metering;
+
+/// <summary>What the volume flow on a display is a volume of.</summary>
+public enum ReadoutBasis
+{
+    /// <summary>Air as it is at the meter's inlet.</summary>
+    ActualAtMeter,
+
+    /// <summary>Today's air (its vapour) brought to a stated pressure and temperature.</summary>
+    ActualAtState,
+
+    /// <summary>Standard air: the display is the mass flow over the display's standard density.</summary>
+    StandardAirCorrected,
+
+    /// <summary>Worked out from a differential with a density that is always taken the same.</summary>
+    AssumedDensity,
+}
+
+/// <summary>A display that already shows volume flow. Reading: what it shows, m3/s.</summary>
+/// <remarks>
+/// m = Q rho, rho by basis: the air's at the meter; the air's at the stated state; the stated standard density; and for a display that
+/// works with sqrt(2 dp/rho_a) at an assumed density rho_a, m = Q sqrt(rho_a rho), for the differential behind the display is rho_a Q^2
+/// but the mass flow is sqrt(rho dp). The differential itself is not known, so no expansion is added to what the display computed and the pressure at the inlet of a
+/// blowing bench is taken without it.
+/// </remarks>
+public sealed record DirectReadout : IMeter
+{
+    private DirectReadout(ReadoutBasis basis, double pressure, double temperature, double density) =>
+        (Basis, StatedPressure, StatedTemperature, StatedDensity) = (basis, pressure, temperature, density);
+
+    public ReadoutBasis Basis { get; }
+
+    /// <summary>Pa; not a number where the basis states none.</summary>
+    public double StatedPressure { get; }
+
+    /// <summary>K; not a number where the basis states none.</summary>
+    public double StatedTemperature { get; }
+
+    /// <summary>kg/m3: the standard or the assumed density; not a number where the basis has none.</summary>
+    public double StatedDensity { get; }
+
+    public static DirectReadout ActualAtMeter { get; } = new(ReadoutBasis.ActualAtMeter, double.NaN, double.NaN, double.NaN);
+
+    /// <param name="pressure">Pa absolute.</param>
+    /// <param name="temperature">K.</param>
+    public static DirectReadout ActualAtState(double pressure, double temperature) =>
+        new(ReadoutBasis.ActualAtState, AirState.Dry(pressure, temperature).Pressure, temperature, double.NaN);
+
+    public static DirectReadout StandardAirCorrected(StandardAir air) =>
+        new(ReadoutBasis.StandardAirCorrected, air.Pressure, air.Temperature, air.Density);
+
+    /// <param name="density">kg/m3.</param>
+    public static DirectReadout AssumedDensity(double density) =>
+        new(ReadoutBasis.AssumedDensity, double.NaN, double.NaN, Require.Positive(density, nameof(density), "kg/m3"));
+
+    public MeterFlow Flow(double reading, in AirState upstream)
+    {
+        if (!double.IsFinite(reading)) Require.Refuse(reading, nameof(reading), "a finite number, in m3/s");
+        var density = Basis switch
+        {
+            ReadoutBasis.ActualAtMeter => upstream.Density,
+            ReadoutBasis.ActualAtState => upstream.At(StatedPressure, StatedTemperature).Density,
+            ReadoutBasis.StandardAirCorrected => StatedDensity,
+            _ => Math.Sqrt(StatedDensity * upstream.Density),
+        };
+        return new(reading * density, double.NaN, 1, double.NaN, MeterLimits.None);
+    }
+
+    public double Differential(double reading) => 0;
+}

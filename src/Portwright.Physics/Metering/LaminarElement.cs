@@ -1,0 +1,44 @@
+using Portwright.Physics.Air;
+
+namespace Portwright.Physics.Metering;
+
+/// <summary>A linear (laminar) flow element. Reading: differential pressure, Pa.</summary>
+/// <remarks>
+/// Hagen-Poiseuille with a small term for the entries of its passages: dp = (mu/mu_ref) Q/G + B rho Q^2, Q the volume flow at the element's inlet
+/// state, mu the viscosity and rho the density of the air there. G and B come from the element's calibration; B = 0 is a straight line.
+/// Volume flow needs the temperature (through viscosity) and mass flow the density: unlike a plate the weather does not cancel against a test
+/// piece in series, whose flow goes with sqrt(rho). Valid while the passages stay laminar, which is the element's own range.
+/// </remarks>
+public sealed record LaminarElement : IDifferentialMeter
+{
+    /// <param name="conductance">G: volume flow a unit of differential at the reference viscosity, m3/(s Pa).</param>
+    /// <param name="referenceViscosity">Viscosity of the calibration air, Pa s.</param>
+    /// <param name="inertia">B, 1/m4, zero or above.</param>
+    public LaminarElement(double conductance, double referenceViscosity, double inertia = 0)
+    {
+        Conductance = Require.Positive(conductance, nameof(conductance), "m3/(s Pa)");
+        ReferenceViscosity = Require.Positive(referenceViscosity, nameof(referenceViscosity), "Pa s");
+        Inertia = Require.NotNegative(inertia, nameof(inertia), "1/m4");
+    }
+
+    public double Conductance { get; }
+
+    public double ReferenceViscosity { get; }
+
+    public double Inertia { get; }
+
+    public MeterFlow Flow(double reading, in AirState upstream) => FlowAtDifferential(reading, upstream);
+
+    public MeterFlow FlowAtDifferential(double differential, in AirState upstream)
+    {
+        if (!(Math.Abs(differential) < upstream.Pressure))
+            Require.Refuse(differential, nameof(differential), "below the absolute pressure before the meter, in Pa");
+        var dp = Math.Abs(differential);
+        var linear = upstream.DynamicViscosity / ReferenceViscosity / Conductance;
+        // The root of the square that stays whole when the inertia vanishes.
+        var volume = 2 * dp / (linear + Math.Sqrt(linear * linear + 4 * Inertia * upstream.Density * dp));
+        return new(Math.CopySign(volume * upstream.Density, differential), double.NaN, 1, double.NaN, MeterLimits.None);
+    }
+
+    public double Differential(double reading) => Math.Abs(reading);
+}

@@ -1,0 +1,56 @@
+using Portwright.Physics.TestPiece;
+
+namespace Portwright.Physics.Pitot;
+
+/// <summary>Air speed from the difference of total and static pressure.</summary>
+/// <remarks>
+/// Isentropic: Mach number from p0/p by NACA Report 1135 (1953), equation 44, subsonic; speed = M sqrt(k R T) with T the static temperature, which is the
+/// total one over 1 + (k-1)/2 M^2 (equation 43). A thermometer in the room or the plenum reads the total temperature of the air that left it.
+/// </remarks>
+public static class PitotSpeed
+{
+    /// <summary>Up to this Mach number ISO 3966 is written (its scope).</summary>
+    public const double Iso3966LargestMach = 0.25;
+
+    /// <summary>Mach number, for subsonic flow.</summary>
+    /// <param name="differential">Total less static pressure, zero or above, Pa.</param>
+    /// <param name="staticPressure">Pa absolute.</param>
+    public static double Mach(double differential, double staticPressure, double heatCapacityRatio)
+    {
+        Require.NotNegative(differential, nameof(differential), "Pa");
+        Require.Positive(staticPressure, nameof(staticPressure), "Pa");
+        return IsentropicFlow.MachFromPressureRise(differential / staticPressure, heatCapacityRatio);
+    }
+
+    /// <summary>Isentropic speed, m/s, from the total temperature (K) of the stream.</summary>
+    public static double FromTotalTemperature(double differential, double staticPressure, double totalTemperature, double heatCapacityRatio, double gasConstant)
+    {
+        var mach = Mach(differential, staticPressure, heatCapacityRatio);
+        return mach * Math.Sqrt(heatCapacityRatio * gasConstant * Require.Positive(totalTemperature, nameof(totalTemperature), "K")
+            * IsentropicFlow.TemperatureRatio(mach, heatCapacityRatio));
+    }
+
+    /// <summary>Isentropic speed, m/s, from the static temperature (K) of the stream.</summary>
+    public static double FromStaticTemperature(double differential, double staticPressure, double staticTemperature, double heatCapacityRatio, double gasConstant) =>
+        Mach(differential, staticPressure, heatCapacityRatio)
+        * Math.Sqrt(heatCapacityRatio * gasConstant * Require.Positive(staticTemperature, nameof(staticTemperature), "K"));
+
+    /// <summary>sqrt(2 dp/rho), m/s.</summary>
+    public static double Incompressible(double differential, double density) =>
+        Math.Sqrt(2 * Require.NotNegative(differential, nameof(differential), "Pa") / Require.Positive(density, nameof(density), "kg/m3"));
+
+    /// <summary>
+    /// The factor (1 - eps) of v = alpha (1 - eps) sqrt(2 dp/rho), with rho the density of the stream at its static pressure:
+    /// (1 - (1/2k) dp/p + ((k+1)/6k^2) (dp/p)^2)^(1/2).
+    /// </summary>
+    /// <remarks>
+    /// ISO 3966 gives the factor in this form, as the opening terms of a series; the coefficients here were derived again from the isentropic
+    /// relation. At Mach 0.25 the first term left out is 4e-5 of the speed.
+    /// </remarks>
+    public static double ExpansionFactor(double differential, double staticPressure, double heatCapacityRatio)
+    {
+        var x = Require.NotNegative(differential, nameof(differential), "Pa") / Require.Positive(staticPressure, nameof(staticPressure), "Pa");
+        var k = heatCapacityRatio;
+        return Math.Sqrt(1 - x / (2 * k) + (k + 1) / (6 * k * k) * x * x);
+    }
+}
