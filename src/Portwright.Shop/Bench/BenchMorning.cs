@@ -1,0 +1,131 @@
+using Portwright.Physics.Statistics;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+
+namespace Portwright.Shop.Bench;
+
+/// <summary>One morning on the chart.</summary>
+/// <param name="PlateRatio">Measured over certified effective area of each plate read: 1 when bench and plate agree.</param>
+/// <param name="LeakArea">Effective area of the leak, m2; null where the leak test was not made.</param>
+public sealed record Morning(Kept<MorningCheck> Check, IReadOnlyList<(string Plate, string Range, Estimate Ratio)> PlateRatio, Estimate? LeakArea);
+
+/// <summary>
+/// The morning checks of a bench up to one day, each plate on its control chart, and what the last one says: go, look or stop.
+/// </summary>
+/// <param name="Charts">One chart a plate and range, in the order first read.</param>
+/// <param name="Answer">The most cautious answer of all charts and the leak.</param>
+/// <param name="Words">Why, in sentences.</param>
+public sealed record BenchMorning(
+    IReadOnlyList<Morning> Mornings,
+    IReadOnlyList<PlateChart> Charts,
+    ChartAnswer Answer,
+    IReadOnlyList<string> Words)
+{
+    /// <summary>A leak over this share of the smallest plate's area asks for a look; common practice, no source.</summary>
+    public const double LeakWorthALook = 0.005;
+
+    /// <summary>Twice the doubt of plate and meter together: a plate further off its certificate than this is a stop, whatever the chart says.</summary>
+    private const double CertificateCoverage = 0.95;
+
+    /// <summary>Reads the mornings of a bench up to and with <paramref name="through"/>; null where there are none.</summary>
+    public static BenchMorning? Of(Ledger ledger, Guid bench, DateOnly through)
+    {
+        var card = ledger.Get<BenchCard>(bench);
+        var mornings = ledger.All<MorningCheck>()
+            .Where(m => m.Fact.Bench == bench && m.Fact.Date <= through)
+            .OrderBy(m => m.Fact.Date).ThenBy(m => m.Sequence)
+            .Select(m => Measure(m, card, ledger))
+            .ToList();
+        if (mornings.Count == 0)
+        {
+            return null;
+        }
+
+        var charts = mornings
+            .SelectMany(m => m.PlateRatio.Select(p => (p.Plate, p.Range, Point: (m.Check.Fact.Date, p.Ratio))))
+            .GroupBy(p => (p.Plate, p.Range))
+            .Select(g => PlateChart.Of(g.Key.Plate, g.Key.Range, [.. g.Select(p => p.Point)]))
+            .ToList();
+        var (answer, words) = Judge(mornings[^1], charts, card.Fact);
+        return new BenchMorning(mornings, charts, answer, words);
+    }
+
+    private static Morning Measure(Kept<MorningCheck> check, Kept<BenchCard> bench, Ledger ledger)
+    {
+        Estimate Factor(string range) => bench.Fact.RangeNamed(range) is { } card
+            ? MeterFactor.On(check.Fact.Date, bench, card, ledger).Factor
+            : Estimate.Exact(1);
+
+        Estimate? leak = check.Fact.Leak is { } read
+            ? PlateArea.Measure(read, check.Fact.Air, bench, Factor(read.Range), null)
+            : null;
+        var ratios = check.Fact.Plates.Select(p =>
+        {
+            var plate = bench.Fact.Plates.FirstOrDefault(c => c.Name.Equals(p.Plate, StringComparison.OrdinalIgnoreCase))
+                ?? throw new ArgumentException($"The bench card has no check plate named '{p.Plate}'. Add it to the card, or correct the name.");
+            var measured = PlateArea.Measure(p, check.Fact.Air, bench, Factor(p.Range), leak);
+            var certified = Estimate.Exact(plate.EffectiveArea).With(new Contribution(
+                Sources.PlateOf(bench.Id, plate.Name), plate.StandardUncertainty, double.PositiveInfinity, ContributionKind.Calibration));
+            var ratio = Estimate.Ratio(measured, certified);
+            var doubt = bench.Fact.Doubt;
+            // The plate is set up anew each morning, and the bench is allowed its shift from day to day: that is what the chart watches.
+            ratio = ratio
+                .With(new Contribution(Sources.Repeat(check.Id, 0), ratio.Value * doubt.RepeatScatter, doubt.RepeatDegrees ?? double.PositiveInfinity, ContributionKind.Repeat))
+                .With(new Contribution(Sources.Day(bench.Id, check.Fact.Date), ratio.Value * doubt.Drift, double.PositiveInfinity, ContributionKind.Drift));
+            return (plate.Name, p.Range, ratio);
+        }).ToList();
+        return new Morning(check, ratios, leak);
+    }
+
+    private static (ChartAnswer Answer, IReadOnlyList<string> Words) Judge(Morning last, IReadOnlyList<PlateChart> charts, BenchCard card)
+    {
+        var answer = ChartAnswer.Go;
+        var words = new List<string>();
+
+        void Say(ChartAnswer level, string sentence)
+        {
+            answer = (ChartAnswer)Math.Max((int)answer, (int)level);
+            words.Add(sentence);
+        }
+
+        foreach (var (plate, range, ratio) in last.PlateRatio)
+        {
+            var off = (ratio.Value - 1) * 100;
+            if (Math.Abs(ratio.Value - 1) > ratio.Expanded(CertificateCoverage))
+            {
+                Say(ChartAnswer.Stop, FormattableString.Invariant(
+                    $"Plate {plate} on range {range} reads {Math.Abs(off):F1} percent {(off > 0 ? "over" : "under")} its certificate, more than their doubt allows ({ratio.Expanded(CertificateCoverage) * 100:F1} percent). Look for a wrong plate, a leak, fluid off zero, or a bad calibration before testing."));
+            }
+
+            var chart = charts.First(c => c.Plate == plate && c.Range == range);
+            foreach (var sentence in chart.Words)
+            {
+                Say(chart.Answer, sentence);
+            }
+        }
+
+        if (last.LeakArea is not { } leak)
+        {
+            Say(ChartAnswer.Look, "The leak test was not made this morning. Close the opening off, pull the test pressure, and read.");
+        }
+        else if (card.Plates.Count > 0 && leak.Value > LeakWorthALook * card.Plates.Min(p => p.EffectiveArea))
+        {
+            var share = leak.Value / card.Plates.Min(p => p.EffectiveArea) * 100;
+            Say(ChartAnswer.Look, FormattableString.Invariant(
+                $"The leak is {share:F1} percent of the smallest plate. Look for it at the adapter, the plug hole and the clamps (common practice, no source)."));
+        }
+
+        if (last.PlateRatio.Count == 0)
+        {
+            Say(ChartAnswer.Look, "No check plate was read this morning: nothing proves the meter. Read one plate.");
+        }
+
+        if (answer == ChartAnswer.Go && words.Count == 0)
+        {
+            words.Add("Leak and plate read as they always do. Fit to work.");
+        }
+
+        return (answer, words);
+    }
+}

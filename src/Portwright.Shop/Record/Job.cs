@@ -1,0 +1,70 @@
+namespace Portwright.Shop.Record;
+
+/// <summary>One customer order: an engine plan and a set of heads.</summary>
+public sealed record Job(string Name, string Customer, EnginePlan Plan, string Notes = "") : Fact;
+
+/// <summary>The engine the heads must suit. Lengths in metres, speeds in revolutions a minute; null where not known yet.</summary>
+/// <param name="RodLength">Connecting-rod length between centres, m.</param>
+/// <param name="ClassRules">Rules of a class, or emissions rules for an engine used on public roads.</param>
+public sealed record EnginePlan(
+    double? Bore = null,
+    double? Stroke = null,
+    double? RodLength = null,
+    int? Cylinders = null,
+    double? CompressionRatio = null,
+    CamLift? IntakeCam = null,
+    CamLift? ExhaustCam = null,
+    double? LowestSpeed = null,
+    double? HighestSpeed = null,
+    string Fuel = "",
+    string ClassRules = "",
+    string Notes = "")
+{
+    /// <summary>The cam of one side.</summary>
+    public CamLift? CamOf(PortKind kind) => kind == PortKind.Intake ? IntakeCam : ExhaustCam;
+}
+
+/// <summary>What lifts the valve: lobe lift (m), rocker ratio, valve lash (m).</summary>
+public sealed record CamLift(double LobeLift, double RockerRatio = 1, double Lash = 0)
+{
+    /// <summary>Net lift at the valve, m.</summary>
+    public double NetLift() => Physics.Valves.NetLift.From(LobeLift, RockerRatio, Lash);
+}
+
+/// <summary>A bare cylinder head as it lies on the bench.</summary>
+/// <param name="Material">Aluminium, iron, …: sets the usual caution on wall thickness.</param>
+public sealed record Head(string Name, string Material = "", string Notes = "", int Place = 0) : Fact;
+
+/// <summary>Intake or exhaust.</summary>
+public enum PortKind
+{
+    Intake,
+    Exhaust,
+}
+
+/// <summary>One port of a head, with its valve and seat.</summary>
+/// <param name="Cylinder">Number of the cylinder, from 1, as the shop counts along the head.</param>
+/// <param name="Mirrored">True where the port is the mirror image of the set's pattern port.</param>
+public sealed record Port(Guid Head, PortKind Kind, int Cylinder, bool Mirrored, ValveData? Valve = null, string Notes = "") : Fact
+{
+    /// <summary>The name a porter uses: <c>intake 2</c>.</summary>
+    public string Name => $"{(Kind == PortKind.Intake ? "intake" : "exhaust")} {Cylinder}";
+}
+
+/// <summary>Valve and seat, all lengths in metres, angle in radians.</summary>
+/// <param name="ThroatDiameter">Inside diameter of the throat just under the seat.</param>
+public sealed record ValveData(double HeadDiameter, double SeatAngle, double SeatWidth, double ThroatDiameter, double StemDiameter)
+{
+    /// <summary>The same as the physics of the valve window wants it.</summary>
+    public Physics.Valves.ValveSeat Seat() => new(HeadDiameter, SeatAngle, SeatWidth, ThroatDiameter, StemDiameter);
+}
+
+/// <summary>One numbered round of shaping on one port; cut 0 is the port as received.</summary>
+/// <param name="Done">What was done, in the porter's words.</param>
+public sealed record Cut(Guid Port, int Number, string Done, DateOnly Date) : Fact;
+
+/// <summary>A photograph kept with the record.</summary>
+/// <param name="Of">The cut, port, head or sweep it shows.</param>
+/// <param name="Content">SHA-256 of the picture's bytes, lower-case hexadecimal; the bytes are kept beside the journal under it.</param>
+/// <param name="MediaType"><c>image/jpeg</c>, <c>image/png</c> or <c>image/webp</c>, decided from the bytes.</param>
+public sealed record Photo(Guid Of, string Content, string MediaType, string Caption = "") : Fact;

@@ -1,0 +1,85 @@
+using Portwright.Physics.TestPiece;
+using Portwright.Shop.Units;
+
+namespace Portwright.Shop.Record;
+
+/// <summary>Flow readings over a list of lifts on one port at one cut, in one set-up of the head on the bench.</summary>
+/// <param name="Bench">The bench card the meter's ranges are taken from.</param>
+/// <param name="Range">The range read when a reading does not name another.</param>
+/// <param name="TestPressure">The pressure the porter sets; a reading may carry its own.</param>
+/// <param name="Fitted">Entry radius, clay or pipe fitted, in words; part of what was measured.</param>
+/// <param name="BoreAdapter">Diameter of the bore adapter, m; null where none is used.</param>
+/// <param name="SetUp">Names the set-up: two sweeps of one set-up share its scatter. Empty: the sweep is a set-up of its own.</param>
+/// <param name="Lifts">Lifts to be asked for, in order.</param>
+public sealed record Sweep(
+    Guid Cut,
+    Guid Bench,
+    FlowDirection Direction,
+    string Range,
+    Typed TestPressure,
+    IReadOnlyList<Typed> Lifts,
+    string Fitted = "",
+    double? BoreAdapter = null,
+    bool PlugSealed = true,
+    string Sealing = "",
+    string SetUp = "",
+    string Notes = "") : Fact;
+
+/// <summary>One number read off the bench at one lift, as it was read.</summary>
+/// <param name="Reading">The meter's number in the range's own unit.</param>
+/// <param name="TestPressure">Where it was not the sweep's.</param>
+/// <param name="MeterTemperature">Air temperature at the meter, where measured; else the room's.</param>
+/// <param name="PlenumTemperature">Air temperature ahead of the port when blowing, where measured; else the room's.</param>
+/// <param name="Sound">How it sounds: <c>steady</c>, <c>whistles</c>, <c>rattles</c>, or empty.</param>
+public sealed record FlowReading(
+    Guid Sweep,
+    Typed Lift,
+    Typed Reading,
+    string Range = "",
+    Typed? TestPressure = null,
+    Typed? MeterTemperature = null,
+    Typed? PlenumTemperature = null,
+    string Sound = "") : Fact
+{
+    public override bool IsMeasured => true;
+}
+
+/// <summary>What the barometer's figure is.</summary>
+public enum PressureKind
+{
+    /// <summary>Absolute pressure in the room, as a barometer on the wall shows it.</summary>
+    Station,
+
+    /// <summary>A weather report's figure, reduced to sea level; the elevation turns it back.</summary>
+    SeaLevel,
+}
+
+/// <summary>How the moisture of the air was measured.</summary>
+public enum HumidityKind
+{
+    Relative,
+    DewPoint,
+    WetBulb,
+}
+
+/// <summary>Weather in the room, holding from when it was read until the next.</summary>
+/// <param name="Of">The sweep or morning check it was taken for.</param>
+/// <param name="Elevation">Height of the shop above the sea; required with a sea-level pressure.</param>
+public sealed record WeatherReading(
+    Guid Of,
+    Typed Barometer,
+    PressureKind Pressure,
+    Typed? Elevation,
+    Typed Temperature,
+    Typed? Humidity,
+    HumidityKind HumidityKind = HumidityKind.Relative) : Fact
+{
+    public override bool IsMeasured => true;
+}
+
+/// <summary>The meter's reading with the port closed off: what leaks past seals and joints.</summary>
+/// <param name="Of">The sweep or morning check it was taken for.</param>
+public sealed record LeakReading(Guid Of, string Range, Typed Reading, Typed TestPressure) : Fact
+{
+    public override bool IsMeasured => true;
+}

@@ -1,0 +1,96 @@
+using Portwright.Physics.Air;
+using Portwright.Physics.Curves;
+using Portwright.Physics.TestPiece;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
+
+namespace Portwright.Shop.Reduction;
+
+/// <summary>One reading, reduced.</summary>
+/// <param name="Lift">m.</param>
+/// <param name="TestPressure">Pa, as it was at this reading.</param>
+/// <param name="EffectiveArea">m2, leak taken off, without the doubt of set-up and repeat, which belong to the sweep.</param>
+/// <param name="MassFlow">kg/s through the meter, leak included.</param>
+/// <param name="Remarks">Limits of a standard that were left, in sentences.</param>
+public sealed record ReducedReading(
+    Kept<FlowReading> Reading,
+    double Lift,
+    double TestPressure,
+    Estimate EffectiveArea,
+    double MassFlow,
+    IReadOnlyList<string> Remarks);
+
+/// <summary>All readings at one lift, as one result.</summary>
+/// <param name="Lift">m.</param>
+/// <param name="EffectiveArea">m2, with every doubt of the bench.</param>
+/// <param name="Flow">m3/s of standard air at the restated pressure.</param>
+/// <param name="PlainRuleFlow">m3/s: the same readings carried to the restated pressure by the plain square-root rule.</param>
+public sealed record LiftPoint(
+    double Lift,
+    IReadOnlyList<ReducedReading> Readings,
+    Estimate EffectiveArea,
+    Estimate Flow,
+    double PlainRuleFlow);
+
+/// <summary>Flow over lift: the points as measured and the monotone cubic between them.</summary>
+public sealed class FlowCurve
+{
+    private readonly CurveOfEstimates? _flow;
+
+    /// <summary>Points in any order; one a lift.</summary>
+    public FlowCurve(IEnumerable<LiftPoint> points, FlowDirection direction, double restatedAt, StandardAir air)
+    {
+        Points = [.. points.OrderBy(p => p.Lift)];
+        Direction = direction;
+        RestatedAt = restatedAt;
+        Air = air;
+        _flow = Points.Count >= 2 ? new CurveOfEstimates([.. Points.Select(p => p.Lift)], [.. Points.Select(p => p.Flow)]) : null;
+    }
+
+    public IReadOnlyList<LiftPoint> Points { get; }
+
+    public FlowDirection Direction { get; }
+
+    /// <summary>Test pressure the flow is restated at, Pa.</summary>
+    public double RestatedAt { get; }
+
+    /// <summary>The standard air the flow is stated in.</summary>
+    public StandardAir Air { get; }
+
+    public bool IsEmpty => Points.Count == 0;
+
+    public double LowestLift => Points.Count == 0 ? double.NaN : Points[0].Lift;
+
+    public double HighestLift => Points.Count == 0 ? double.NaN : Points[^1].Lift;
+
+    /// <summary>True where the lift (m) lies inside the tested range.</summary>
+    public bool Covers(double lift) => Points.Count > 0 && lift >= LowestLift - 1e-9 && lift <= HighestLift + 1e-9;
+
+    /// <summary>Flow at a lift (m) inside the tested range; null outside it, where nothing was measured.</summary>
+    public Estimate? At(double lift) =>
+        !Covers(lift) ? null
+        : Points.FirstOrDefault(p => Math.Abs(p.Lift - lift) < 1e-7) is { } measured ? measured.Flow
+        : _flow?.At(lift).Estimate;
+
+    /// <summary>Mean flow over a lift range (m) inside the tested range, m3/s; null where the range was not tested whole.</summary>
+    public Estimate? MeanOver(double from, double to) =>
+        _flow is not null && to > from && Covers(from) && Covers(to) ? _flow.MeanOver(from, to) : null;
+
+    /// <summary>The drawn line: <paramref name="steps"/> points from the lowest to the highest lift, (lift m, flow m3/s).</summary>
+    public IReadOnlyList<(double Lift, double Flow)> Line(int steps = 120)
+    {
+        if (_flow is null)
+        {
+            return [.. Points.Select(p => (p.Lift, p.Flow.Value))];
+        }
+
+        var line = new List<(double, double)>(steps + 1 + Points.Count);
+        for (var i = 0; i <= steps; i++)
+        {
+            var lift = LowestLift + (HighestLift - LowestLift) * i / steps;
+            line.Add((lift, _flow.Values.At(lift).Value));
+        }
+
+        return line;
+    }
+}

@@ -1,0 +1,84 @@
+using Portwright.Physics.Metering;
+using Portwright.Physics.TestPiece;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Bench;
+using Portwright.Shop.Record;
+using Portwright.Shop.Units;
+
+namespace Portwright.Shop.Reduction;
+
+/// <summary>What is the same for all readings of one range in one weather, so that each reading only adds its own numbers.</summary>
+/// <param name="LeakArea">Effective area of the leak, m2; null where no leak test was made.</param>
+public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomState Room, Estimate Factor, Estimate? LeakArea)
+{
+    private readonly IMeter _meter = MeterOf.Range(Range);
+    private readonly Dimension _dimension = MeterOf.ReadingDimension(Range);
+
+    /// <summary>One reading to its effective area, with the doubt of everything it was read from.</summary>
+    public (Estimate EffectiveArea, double MassFlow, IReadOnlyList<string> Remarks) Reduce(
+        Typed reading, Typed testPressure, FlowDirection direction, Typed? meterTemperature, Typed? plenumTemperature, Guid id)
+    {
+        var bench = Bench.Id;
+        var doubt = Bench.Fact.Doubt;
+        var model = new ReadingModel(
+            _meter,
+            direction,
+            direction == FlowDirection.Draw ? Range.DrawInlet : Range.BlowInlet,
+            meterTemperature is not null,
+            plenumTemperature is not null);
+        var step = (reading with { Value = Range.Resolution, Unit = Range.Unit }).Si(_dimension);
+        Span<double> values =
+        [
+            reading.Si(_dimension),
+            Factor.Value,
+            Room.Pressure,
+            Room.Temperature,
+            Room.RelativeHumidity,
+            testPressure.Si(Dimension.Pressure),
+            meterTemperature?.Si(Dimension.Temperature) ?? Room.Temperature,
+            plenumTemperature?.Si(Dimension.Temperature) ?? Room.Temperature,
+            LeakArea?.Value ?? 0,
+        ];
+        Span<double> doubts =
+        [
+            step / Math.Sqrt(12),
+            Factor.StandardUncertainty,
+            doubt.Barometer,
+            doubt.Temperature,
+            doubt.Humidity,
+            doubt.TestPressure,
+            meterTemperature is null ? 0 : doubt.Temperature,
+            plenumTemperature is null ? 0 : doubt.Temperature,
+            LeakArea?.StandardUncertainty ?? 0,
+        ];
+        Span<double> amounts = stackalloc double[ReadingModel.InputCount];
+        var area = Propagation.Propagate(model, values, doubts, amounts);
+        var flow = model.Reduce(values);
+
+        var budget = new List<Contribution>(16)
+        {
+            new(Sources.Resolution(id), amounts[(int)ReadingModel.Input.Reading], double.PositiveInfinity, ContributionKind.Resolution),
+            new(Sources.Barometer(bench), amounts[(int)ReadingModel.Input.RoomPressure], double.PositiveInfinity, ContributionKind.Weather),
+            new(Sources.Thermometer(bench), amounts[(int)ReadingModel.Input.RoomTemperature], double.PositiveInfinity, ContributionKind.Weather),
+            new(Sources.Hygrometer(bench), amounts[(int)ReadingModel.Input.Humidity], double.PositiveInfinity, ContributionKind.Weather),
+            new(Sources.TestPressureGauge(bench), amounts[(int)ReadingModel.Input.TestPressure], double.PositiveInfinity, ContributionKind.Calibration),
+            new(Sources.Thermometer(bench) + " meter", amounts[(int)ReadingModel.Input.MeterTemperature], double.PositiveInfinity, ContributionKind.Weather),
+            new(Sources.Thermometer(bench) + " plenum", amounts[(int)ReadingModel.Input.PlenumTemperature], double.PositiveInfinity, ContributionKind.Weather),
+        };
+        AddShared(budget, Factor, amounts[(int)ReadingModel.Input.MeterFactor]);
+        AddShared(budget, LeakArea, amounts[(int)ReadingModel.Input.LeakArea]);
+        return (new Estimate(area, [.. budget]), flow.MassFlow, MeterLimitWords.Describe(flow.Limits));
+    }
+
+    /// <summary>An input that is a result itself brings its own causes with it: what two readings share stays shared.</summary>
+    private static void AddShared(List<Contribution> budget, Estimate? input, double amount)
+    {
+        if (input is null || input.StandardUncertainty == 0)
+        {
+            return;
+        }
+
+        var sensitivity = amount / input.StandardUncertainty;
+        budget.AddRange(input.Contributions.Select(c => c with { Amount = c.Amount * sensitivity }));
+    }
+}

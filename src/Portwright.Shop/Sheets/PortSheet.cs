@@ -1,0 +1,109 @@
+using Portwright.Physics.Uncertainty;
+using Portwright.Physics.Valves;
+using Portwright.Shop.Bench;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+
+namespace Portwright.Shop.Sheets;
+
+/// <summary>What the valve window allows at one lift, and how much of it the port uses.</summary>
+/// <param name="OfCurtain">Discharge coefficient on the curtain area.</param>
+/// <param name="OfWindow">On the minimum area between seat and valve.</param>
+/// <param name="OfThroat">On the throat less the stem.</param>
+public sealed record WindowRow(double Lift, ValveWindow Window, Estimate OfCurtain, Estimate OfWindow, Estimate OfThroat);
+
+/// <summary>Flow at the lift the engine's own cam gives.</summary>
+/// <param name="Lift">Net lift, m.</param>
+/// <param name="Flow">Null where the lift was not tested: nothing is guessed past the last reading.</param>
+public sealed record CamPoint(double Lift, Estimate? Flow);
+
+/// <summary>Everything known of one port at one cut. Figures, pages, the command line and paper all print from this.</summary>
+/// <param name="Flow">Null where the cut has no reading yet.</param>
+/// <param name="Earlier">The port's other cuts that were tested, oldest first.</param>
+/// <param name="AgainstLast">This cut less the one tested before it.</param>
+/// <param name="AgainstFirst">This cut less the first one tested; null where that is the same comparison.</param>
+/// <param name="Mean">Mean flow over the compared lift range, from the lowest tested lift to the cam's lift or the highest tested.</param>
+/// <param name="Morning">How the bench stood that day.</param>
+/// <param name="Cautions">What can hurt someone or ruin the casting.</param>
+/// <param name="Remarks">What was assumed, left out or could be better, in sentences.</param>
+public sealed record PortSheet(
+    Kept<Job> Job,
+    Kept<Head> Head,
+    Kept<Port> Port,
+    Kept<Cut> Cut,
+    Kept<BenchCard>? Bench,
+    CutFlow? Flow,
+    IReadOnlyList<CutFlow> Earlier,
+    CutComparison? AgainstLast,
+    CutComparison? AgainstFirst,
+    IReadOnlyList<WindowRow> Windows,
+    double? ThroatTakesOver,
+    CamPoint? Cam,
+    MeanFlow? Mean,
+    BenchMorning? Morning,
+    IReadOnlyList<Kept<Photo>> Photos,
+    IReadOnlyList<string> Cautions,
+    IReadOnlyList<string> Remarks)
+{
+    /// <summary>The sheet of a cut; the port's latest cut where none is named.</summary>
+    /// <exception cref="KeyNotFoundException">No such port, or it has no cut.</exception>
+    public static PortSheet Of(Ledger ledger, Guid portId, Guid? cutId = null)
+    {
+        var port = ledger.Get<Port>(portId);
+        var head = ledger.Get<Head>(port.Fact.Head);
+        var job = ledger.Get<Job>(head.Entry.Job ?? throw new KeyNotFoundException("The head belongs to no job."));
+        var cuts = ledger.CutsOf(portId);
+        var cut = cutId is { } id
+            ? cuts.FirstOrDefault(c => c.Id == id) ?? throw new KeyNotFoundException($"{port.Fact.Name} has no such cut.")
+            : cuts.Count > 0 ? cuts[^1] : throw new KeyNotFoundException($"{port.Fact.Name} has no cut yet. Cut 0 is the port as received.");
+        var flow = CutFlow.Of(ledger, cut);
+        var earlier = cuts.Where(c => c.Fact.Number < cut.Fact.Number).Select(c => CutFlow.Of(ledger, c)).OfType<CutFlow>().ToList();
+        var bench = flow?.Sweeps[^1].Bench ?? BenchOf(ledger, cut);
+        var againstLast = flow is not null && earlier.Count > 0 ? CutComparison.Between(flow, earlier[^1]) : null;
+        var againstFirst = flow is not null && earlier.Count > 1 ? CutComparison.Between(flow, earlier[0]) : null;
+        var cam = job.Fact.Plan.CamOf(port.Fact.Kind) is { } lift ? new CamPoint(lift.NetLift(), flow?.Curve.At(lift.NetLift())) : null;
+        var seat = port.Fact.Valve?.Seat();
+        var windows = seat is null || flow is null ? [] : WindowsOf(seat, flow.Curve);
+        var day = DateOnly.FromDateTime((flow?.Sweeps[^1].Sweep.Entry.At ?? cut.Entry.At).DateTime);
+        var morning = bench is null ? null : BenchMorning.Of(ledger, bench.Id, day);
+        return new PortSheet(
+            job, head, port, cut, bench, flow, earlier, againstLast, againstFirst,
+            windows,
+            seat is null ? null : ValveWindow.ThroatTakesOver(seat),
+            cam,
+            flow is null ? null : MeanFlow.Of(flow.Curve, cam?.Lift),
+            morning,
+            ledger.PhotosOf(cut.Id),
+            SheetWords.Cautions(port.Fact, job.Fact.Plan, flow, cam),
+            SheetWords.Remarks(ledger, port.Fact, flow, cam, morning, day));
+    }
+
+    private static Kept<BenchCard>? BenchOf(Ledger ledger, Kept<Cut> cut) =>
+        ledger.SweepsOf(cut.Id).Select(s => ledger.Find<BenchCard>(s.Fact.Bench)).LastOrDefault() ?? ledger.All<BenchCard>().LastOrDefault();
+
+    private static List<WindowRow> WindowsOf(ValveSeat seat, FlowCurve curve) =>
+        [.. curve.Points.Where(p => p.Lift > 0).Select(p =>
+        {
+            var window = ValveWindow.At(seat, p.Lift);
+            return new WindowRow(
+                p.Lift,
+                window,
+                p.EffectiveArea.Scale(1 / window.CurtainArea),
+                p.EffectiveArea.Scale(1 / window.Area),
+                p.EffectiveArea.Scale(1 / window.ThroatArea));
+        })];
+}
+
+/// <summary>Mean flow over a lift range: the area under the curve over its width.</summary>
+/// <param name="From">m.</param>
+/// <param name="To">m.</param>
+/// <param name="Flow">m3/s at the restated pressure.</param>
+public sealed record MeanFlow(double From, double To, Estimate Flow)
+{
+    /// <summary>From the lowest tested lift to the cam's where it was tested, else to the highest tested.</summary>
+    public static MeanFlow? Of(FlowCurve curve, double? camLift)
+    {
+        var to = camLift is { } cam && curve.Covers(cam) ? cam : curve.HighestLift;
+        return curve.MeanOver(curve.LowestLift, to) is { } mean ? new MeanFlow(curve.LowestLift, to, mean) : null;
+    }
+}

@@ -1,0 +1,77 @@
+using Portwright.Shop.Bench;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Units;
+using Portwright.Physics.Statistics;
+
+namespace Portwright.Shop.Sheets;
+
+/// <summary>The sentences of a port sheet.</summary>
+internal static class SheetWords
+{
+    public static IReadOnlyList<string> Cautions(Port port, EnginePlan plan, CutFlow? flow, CamPoint? cam)
+    {
+        var cautions = new List<string>();
+        if (flow is not null)
+        {
+            cautions.Add("Grinding: eye, ear and dust protection. Measure the wall before each cut; thin metal over water or oil ruins a casting.");
+        }
+
+        if (cam is not null)
+        {
+            cautions.Add("Lift: check valve to piston clearance, spring bind and retainer to seal before running this cam.");
+        }
+
+        if (plan.ClassRules.Length > 0 || plan.Fuel.Length > 0)
+        {
+            cautions.Add("Engines used on public roads fall under local emissions rules; class rules may limit what may be cut.");
+        }
+
+        if (port.Valve is { } v && v.ThroatDiameter > 0.92 * v.HeadDiameter)
+        {
+            cautions.Add(FormattableString.Invariant(
+                $"The throat is {v.ThroatDiameter / v.HeadDiameter * 100:F0} percent of the valve; 85 to 92 is usual (common practice, no source). Little seat is left to cut."));
+        }
+
+        return cautions;
+    }
+
+    public static IReadOnlyList<string> Remarks(
+        Ledger ledger, Port port, CutFlow? flow, CamPoint? cam, BenchMorning? morning, DateOnly day)
+    {
+        var remarks = new List<string>();
+        if (flow is null)
+        {
+            remarks.Add("No reading at this cut yet.");
+            return remarks;
+        }
+
+        if (morning is null || morning.Mornings[^1].Check.Fact.Date != day)
+        {
+            remarks.Add("The bench was not checked on the day of this sweep. A leak test and one check plate take five minutes and say whether the day can be trusted.");
+        }
+        else if (morning.Answer != ChartAnswer.Go)
+        {
+            remarks.AddRange(morning.Words);
+        }
+
+        if (cam is { Flow: null })
+        {
+            remarks.Add(FormattableString.Invariant(
+                $"The cam lifts to {Print.Number(cam.Lift, Dimension.Lift, UnitSystem.UsCustomary)}, which was not tested (highest {Print.Number(flow.Curve.HighestLift, Dimension.Lift, UnitSystem.UsCustomary)}). Nothing is guessed past the last reading."));
+        }
+
+        if (port.Valve is null)
+        {
+            remarks.Add("Valve and seat are not written down for this port: no window and no discharge coefficients.");
+        }
+
+        remarks.AddRange(flow.Sweeps.SelectMany(s => s.Remarks).Distinct());
+        foreach (var hidden in flow.Sweeps.SelectMany(s => ledger.Entries.Where(e => e.Fact is FlowReading r && r.Sweep == s.Sweep.Id && ledger.IsHidden(e.Subject))))
+        {
+            remarks.Add(FormattableString.Invariant($"A reading at lift {((FlowReading)hidden.Fact).Lift.Text} was taken back and does not count."));
+        }
+
+        return remarks;
+    }
+}
