@@ -58,13 +58,13 @@ public sealed record BenchMorning(
             : Estimate.Exact(1);
 
         Estimate? leak = check.Fact.Leak is { } read
-            ? PlateArea.Measure(read, check.Fact.Air, bench, Factor(read.Range), null)
+            ? PlateArea.Measure(read, check.Fact.Air, bench, Factor(read.Range), null, $"leak of check {check.Id:N}")
             : null;
-        var ratios = check.Fact.Plates.Select(p =>
+        var ratios = check.Fact.Plates.Select((p, i) =>
         {
             var plate = bench.Fact.Plates.FirstOrDefault(c => c.Name.Equals(p.Plate, StringComparison.OrdinalIgnoreCase))
                 ?? throw new ArgumentException($"The bench card has no check plate named '{p.Plate}'. Add it to the card, or correct the name.");
-            var measured = PlateArea.Measure(p, check.Fact.Air, bench, Factor(p.Range), leak);
+            var measured = PlateArea.Measure(p, check.Fact.Air, bench, Factor(p.Range), leak, $"plate {i} of check {check.Id:N}");
             var certified = Estimate.Exact(plate.EffectiveArea).With(new Contribution(
                 Sources.PlateOf(bench.Id, plate.Name), plate.StandardUncertainty, double.PositiveInfinity, ContributionKind.Calibration));
             var ratio = Estimate.Ratio(measured, certified);

@@ -30,7 +30,7 @@ public sealed record MeterFactor(Estimate Factor, IReadOnlyList<double> Each, Ke
     public static MeterFactor Fit(Kept<Calibration> calibration, Kept<BenchCard> bench)
     {
         var doubt = bench.Fact.Doubt;
-        var each = calibration.Fact.Readings.Select(r => PlateFactor(r, calibration.Fact.Air, bench)).ToArray();
+        var each = calibration.Fact.Readings.Select((r, i) => PlateFactor(r, calibration.Fact.Air, bench, $"{Sources.CalibrationOf(calibration.Id)} reading {i}")).ToArray();
         if (each.Length == 0)
         {
             throw new ArgumentException($"The calibration of range {calibration.Fact.Range} on {calibration.Fact.Date:yyyy-MM-dd} has no reading.");
@@ -53,11 +53,11 @@ public sealed record MeterFactor(Estimate Factor, IReadOnlyList<double> Each, Ke
         [],
         null);
 
-    private static Estimate PlateFactor(PlateReading reading, RoomAir air, Kept<BenchCard> bench)
+    private static Estimate PlateFactor(PlateReading reading, RoomAir air, Kept<BenchCard> bench, string name)
     {
         var plate = bench.Fact.Plates.FirstOrDefault(p => p.Name.Equals(reading.Plate, StringComparison.OrdinalIgnoreCase))
             ?? throw new ArgumentException($"The bench card has no check plate named '{reading.Plate}'. Add it to the card, or correct the name.");
-        var measured = PlateArea.Measure(reading, air, bench, Estimate.Exact(1), leakArea: null);
+        var measured = PlateArea.Measure(reading, air, bench, Estimate.Exact(1), leakArea: null, name);
         var certified = Estimate.Exact(plate.EffectiveArea).With(new Contribution(
             Sources.PlateOf(bench.Id, plate.Name), plate.StandardUncertainty, double.PositiveInfinity, ContributionKind.Calibration));
         return Estimate.Ratio(certified, measured);

@@ -58,6 +58,7 @@ public sealed record CheckPlate(string Name, double EffectiveArea, double Standa
 /// <param name="Humidity">Relative humidity as a share of one.</param>
 /// <param name="TestPressure">Pa: how well the test pressure is set and read.</param>
 /// <param name="Lift">m: how well the lift is set.</param>
+/// <param name="Calliper">m: how well valve and seat are measured.</param>
 /// <param name="Leak">Leak area's own doubt, as a share of the leak.</param>
 public sealed record BenchDoubt(
     double SetUpScatter,
@@ -70,7 +71,8 @@ public sealed record BenchDoubt(
     double Humidity,
     double TestPressure,
     double Lift,
-    double Leak)
+    double Leak,
+    double Calliper = 0.00003)
 {
     /// <summary>
     /// What a bench nobody has looked into yet is taken for: 0.7 percent set-up scatter, 0.3 percent repeat scatter, 0.3 percent drift,

@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 namespace Portwright.Shop.Record;
 
 /// <summary>What an entry states. Every kind of fact the record knows is listed here and nowhere else.</summary>
-[JsonPolymorphic(TypeDiscriminatorPropertyName = "kind")]
+[JsonPolymorphic(TypeDiscriminatorPropertyName = "type")]
 [JsonDerivedType(typeof(Job), "job")]
 [JsonDerivedType(typeof(Head), "head")]
 [JsonDerivedType(typeof(Port), "port")]

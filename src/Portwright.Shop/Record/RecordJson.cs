@@ -8,7 +8,6 @@ namespace Portwright.Shop.Record;
     JsonSerializerDefaults.Web,
     NumberHandling = JsonNumberHandling.Strict,
     UseStringEnumConverter = true,
-    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true)]
 [JsonSerializable(typeof(Entry))]

@@ -15,8 +15,9 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
     private readonly Dimension _dimension = MeterOf.ReadingDimension(Range);
 
     /// <summary>One reading to its effective area, with the doubt of everything it was read from.</summary>
+    /// <param name="name">Identity of the reading, whose resolution no other reading shares.</param>
     public (Estimate EffectiveArea, double MassFlow, IReadOnlyList<string> Remarks) Reduce(
-        Typed reading, Typed testPressure, FlowDirection direction, Typed? meterTemperature, Typed? plenumTemperature, Guid id)
+        Typed reading, Typed testPressure, FlowDirection direction, Typed? meterTemperature, Typed? plenumTemperature, string name)
     {
         var bench = Bench.Id;
         var doubt = Bench.Fact.Doubt;
@@ -53,11 +54,14 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
         ];
         Span<double> amounts = stackalloc double[ReadingModel.InputCount];
         var area = Propagation.Propagate(model, values, doubts, amounts);
+        // Near the bottom of a square-root scale the flow is anything but a straight line over one step of the scale: half its change over
+        // plus and minus one standard uncertainty (JCGM 100:2008, 5.1.3 note 2), not the slope, says what the step costs.
+        amounts[(int)ReadingModel.Input.Reading] = HalfChange(model, values, (int)ReadingModel.Input.Reading, doubts[(int)ReadingModel.Input.Reading]);
         var flow = model.Reduce(values);
 
         var budget = new List<Contribution>(16)
         {
-            new(Sources.Resolution(id), amounts[(int)ReadingModel.Input.Reading], double.PositiveInfinity, ContributionKind.Resolution),
+            new(Sources.Resolution(name), amounts[(int)ReadingModel.Input.Reading], double.PositiveInfinity, ContributionKind.Resolution),
             new(Sources.Barometer(bench), amounts[(int)ReadingModel.Input.RoomPressure], double.PositiveInfinity, ContributionKind.Weather),
             new(Sources.Thermometer(bench), amounts[(int)ReadingModel.Input.RoomTemperature], double.PositiveInfinity, ContributionKind.Weather),
             new(Sources.Hygrometer(bench), amounts[(int)ReadingModel.Input.Humidity], double.PositiveInfinity, ContributionKind.Weather),
@@ -68,6 +72,17 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
         AddShared(budget, Factor, amounts[(int)ReadingModel.Input.MeterFactor]);
         AddShared(budget, LeakArea, amounts[(int)ReadingModel.Input.LeakArea]);
         return (new Estimate(area, [.. budget]), flow.MassFlow, MeterLimitWords.Describe(flow.Limits));
+    }
+
+    private static double HalfChange(in ReadingModel model, Span<double> values, int input, double uncertainty)
+    {
+        var centre = values[input];
+        values[input] = centre + uncertainty;
+        var above = model.Evaluate(values);
+        values[input] = centre - uncertainty;
+        var below = model.Evaluate(values);
+        values[input] = centre;
+        return (above - below) / 2;
     }
 
     /// <summary>An input that is a result itself brings its own causes with it: what two readings share stays shared.</summary>

@@ -33,7 +33,7 @@ public readonly struct ReadingModel(IMeter meter, FlowDirection direction, Meter
     public Physics.TestPiece.ReducedReading Reduce(ReadOnlySpan<double> x)
     {
         var roomTemperature = x[(int)Input.RoomTemperature];
-        var room = AirState.FromRelativeHumidity(x[(int)Input.RoomPressure], roomTemperature, x[(int)Input.Humidity]);
+        var room = AirState.FromRelativeHumidity(x[(int)Input.RoomPressure], roomTemperature, Math.Clamp(x[(int)Input.Humidity], 0, 1));
         // Where no thermometer stands at the meter or in the plenum, the room's speaks for it, with the room's doubt.
         var conditions = new TestConditions(
             room,

@@ -9,7 +9,9 @@ namespace Portwright.Shop.Reduction;
 /// </summary>
 internal static class Sources
 {
-    public static string Resolution(Guid reading) => $"resolution of reading {reading:N}";
+    public static string Resolution(string reading) => $"resolution of {reading}";
+
+    public static string ReadingName(Guid reading) => $"reading {reading:N}";
 
     public static string Repeat(Guid sweep, double lift) => string.Create(CultureInfo.InvariantCulture, $"repeat {sweep:N} at {lift:F6}");
 

@@ -68,7 +68,7 @@ public static class SweepReduction
         {
             var leak = leaks[^1];
             var found = InputsFor(leak.Fact.Range, RoomAt(leak.Sequence), null)
-                .Reduce(leak.Fact.Reading, leak.Fact.TestPressure, sweep.Fact.Direction, null, null, leak.Id).EffectiveArea;
+                .Reduce(leak.Fact.Reading, leak.Fact.TestPressure, sweep.Fact.Direction, null, null, Sources.ReadingName(leak.Id)).EffectiveArea;
             leakArea = found.With(new Contribution(
                 Sources.Leak(leak.Id), found.Value * bench.Fact.Doubt.Leak, double.PositiveInfinity, ContributionKind.Leak));
             ranges.Clear();
@@ -92,7 +92,7 @@ public static class SweepReduction
     {
         var pressure = reading.Fact.TestPressure ?? sweep.Fact.TestPressure;
         var (area, mass, remarks) = inputs.Reduce(
-            reading.Fact.Reading, pressure, sweep.Fact.Direction, reading.Fact.MeterTemperature, reading.Fact.PlenumTemperature, reading.Id);
+            reading.Fact.Reading, pressure, sweep.Fact.Direction, reading.Fact.MeterTemperature, reading.Fact.PlenumTemperature, Sources.ReadingName(reading.Id));
         return new ReducedReading(reading, reading.Fact.Lift.Si(Dimension.Lift), pressure.Si(Dimension.Pressure), area, mass, remarks);
     }
 

@@ -6,12 +6,6 @@ using Portwright.Shop.Reduction;
 
 namespace Portwright.Shop.Sheets;
 
-/// <summary>What the valve window allows at one lift, and how much of it the port uses.</summary>
-/// <param name="OfCurtain">Discharge coefficient on the curtain area.</param>
-/// <param name="OfWindow">On the minimum area between seat and valve.</param>
-/// <param name="OfThroat">On the throat less the stem.</param>
-public sealed record WindowRow(double Lift, ValveWindow Window, Estimate OfCurtain, Estimate OfWindow, Estimate OfThroat);
-
 /// <summary>Flow at the lift the engine's own cam gives.</summary>
 /// <param name="Lift">Net lift, m.</param>
 /// <param name="Flow">Null where the lift was not tested: nothing is guessed past the last reading.</param>
@@ -36,7 +30,7 @@ public sealed record PortSheet(
     IReadOnlyList<CutFlow> Earlier,
     CutComparison? AgainstLast,
     CutComparison? AgainstFirst,
-    IReadOnlyList<WindowRow> Windows,
+    IReadOnlyList<WindowUse> Windows,
     double? ThroatTakesOver,
     CamPoint? Cam,
     MeanFlow? Mean,
@@ -62,14 +56,16 @@ public sealed record PortSheet(
         var againstLast = flow is not null && earlier.Count > 0 ? CutComparison.Between(flow, earlier[^1]) : null;
         var againstFirst = flow is not null && earlier.Count > 1 ? CutComparison.Between(flow, earlier[0]) : null;
         var cam = job.Fact.Plan.CamOf(port.Fact.Kind) is { } lift ? new CamPoint(lift.NetLift(), flow?.Curve.At(lift.NetLift())) : null;
-        var seat = port.Fact.Valve?.Seat();
-        var windows = seat is null || flow is null ? [] : WindowsOf(seat, flow.Curve);
+        var valve = port.Fact.Valve;
+        IReadOnlyList<WindowUse> windows = valve is null || flow is null || bench is null
+            ? []
+            : [.. flow.Curve.Points.Where(p => p.Lift > 0).Select(p => WindowUse.At(portId, valve, bench.Fact.Doubt, p))];
         var day = DateOnly.FromDateTime((flow?.Sweeps[^1].Sweep.Entry.At ?? cut.Entry.At).DateTime);
         var morning = bench is null ? null : BenchMorning.Of(ledger, bench.Id, day);
         return new PortSheet(
             job, head, port, cut, bench, flow, earlier, againstLast, againstFirst,
             windows,
-            seat is null ? null : ValveWindow.ThroatTakesOver(seat),
+            valve is null ? null : ValveWindow.ThroatTakesOver(valve.Seat()),
             cam,
             flow is null ? null : MeanFlow.Of(flow.Curve, cam?.Lift),
             morning,
@@ -80,18 +76,6 @@ public sealed record PortSheet(
 
     private static Kept<BenchCard>? BenchOf(Ledger ledger, Kept<Cut> cut) =>
         ledger.SweepsOf(cut.Id).Select(s => ledger.Find<BenchCard>(s.Fact.Bench)).LastOrDefault() ?? ledger.All<BenchCard>().LastOrDefault();
-
-    private static List<WindowRow> WindowsOf(ValveSeat seat, FlowCurve curve) =>
-        [.. curve.Points.Where(p => p.Lift > 0).Select(p =>
-        {
-            var window = ValveWindow.At(seat, p.Lift);
-            return new WindowRow(
-                p.Lift,
-                window,
-                p.EffectiveArea.Scale(1 / window.CurtainArea),
-                p.EffectiveArea.Scale(1 / window.Area),
-                p.EffectiveArea.Scale(1 / window.ThroatArea));
-        })];
 }
 
 /// <summary>Mean flow over a lift range: the area under the curve over its width.</summary>

@@ -1,0 +1,113 @@
+using Portwright.Physics.Statistics;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Bench;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Units;
+
+namespace Portwright.Shop.Tests.Bench;
+
+public sealed class MorningTests
+{
+    private const double PlateArea = 0.00100;
+
+    private static readonly CheckPlate Plate = new("number one", PlateArea, PlateArea * 0.002, "certificate 12, invented");
+
+    [Fact]
+    public void A_calibration_finds_what_the_meter_really_must_be_multiplied_by()
+    {
+        var bench = Bench();
+        bench.TrueFactor = 1.034;
+        var calibration = Calibrate(bench, new DateOnly(2025, 3, 3));
+        var ledger = bench.Ledger;
+        var factor = MeterFactor.Fit(ledger.Get<Calibration>(calibration), ledger.Get<BenchCard>(bench.BenchId));
+        Assert.Equal(1.034, factor.Factor.Value, 1e-9);
+        Assert.True(factor.Factor.StandardUncertainty >= 0.002 * 1.034, "no surer than the plate's certificate");
+    }
+
+    [Fact]
+    public void A_better_calibration_improves_every_old_test()
+    {
+        var bench = Bench();
+        bench.TrueFactor = 1.03;
+        var sweep = bench.Sweep(bench.Cut(0));
+        bench.Read(sweep, 0.006, 0.0009);
+        double Area() => SweepReduction.Reduce(bench.Ledger, bench.Ledger.Get<Sweep>(sweep)).Curve.Points[0].EffectiveArea.Value;
+        Assert.Equal(0.0009 / 1.03, Area(), 1e-9);
+        Calibrate(bench, new DateOnly(2025, 3, 20));
+        Assert.Equal(0.0009, Area(), 1e-9);
+    }
+
+    [Fact]
+    public void Mornings_like_the_others_are_go_and_a_bench_three_percent_off_is_stop()
+    {
+        var bench = Bench();
+        Calibrate(bench, new DateOnly(2025, 3, 3));
+        var random = new Random(4);
+        for (var day = 4; day < 24; day++)
+        {
+            bench.TrueFactor = 1 + 0.001 * (random.NextDouble() - 0.5);
+            Check(bench, new DateOnly(2025, 3, day));
+        }
+
+        Assert.Equal(ChartAnswer.Go, BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, 23))!.Answer);
+
+        bench.TrueFactor = 1.03;
+        Check(bench, new DateOnly(2025, 3, 24));
+        var stopped = BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, 24))!;
+        Assert.Equal(ChartAnswer.Stop, stopped.Answer);
+        Assert.Contains(stopped.Words, w => w.Contains("3.0 percent under its certificate", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_bad_calibration_is_caught_on_the_first_morning_after_it()
+    {
+        var bench = Bench();
+        Calibrate(bench, new DateOnly(2025, 3, 3));
+        for (var day = 4; day < 14; day++)
+        {
+            Check(bench, new DateOnly(2025, 3, day));
+        }
+
+        // The wrong plate was put up: the card says "number one", the hole was four percent larger.
+        bench.Add(new Calibration(bench.BenchId, bench.Range.Name, new DateOnly(2025, 3, 14), [bench.ReadPlate("number one", PlateArea * 1.04)], bench.Air()));
+        Check(bench, new DateOnly(2025, 3, 15));
+        var morning = BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, 15))!;
+        Assert.Equal(ChartAnswer.Stop, morning.Answer);
+        Assert.Contains(morning.Words, w => w.Contains("3.9 percent under its certificate", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_morning_without_a_leak_test_asks_for_a_look()
+    {
+        var bench = Bench();
+        bench.Add(new MorningCheck(bench.BenchId, new DateOnly(2025, 3, 3), bench.Air(), null, [bench.ReadPlate("number one", PlateArea)]));
+        var morning = BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, 3))!;
+        Assert.Equal(ChartAnswer.Look, morning.Answer);
+        Assert.Contains(morning.Words, w => w.StartsWith("The leak test was not made", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Set_ups_that_scatter_more_than_their_repeats_show_it()
+    {
+        var random = new Random(11);
+        double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+        var groups = Enumerable.Range(0, 40).Select(_ =>
+        {
+            var setUp = 200 * (1 + 0.006 * Normal());
+            return (IReadOnlyList<Typed>)[.. Enumerable.Range(0, 3).Select(_ => Typed.Of(setUp * (1 + 0.001 * Normal()), "cfm"))];
+        }).ToList();
+        var scatter = SetUpScatter.Of(new SetUpStudy(Guid.NewGuid(), new DateOnly(2025, 3, 3), "head A", groups))!;
+        Assert.InRange(scatter.SetUpShare, 0.0045, 0.0075);
+        Assert.InRange(scatter.RepeatShare, 0.0008, 0.0012);
+        Assert.InRange(scatter.SetUpDegrees, 30, 39);
+    }
+
+    private static SimulatedBench Bench() => new(Ranges.OfEachKind[1] with { Resolution = 0.0005 }, BenchDoubt.Unknown with { Drift = 0.001, RepeatScatter = 0.001 }, [Plate]);
+
+    private static Guid Calibrate(SimulatedBench bench, DateOnly date) => bench.Add(new Calibration(
+        bench.BenchId, bench.Range.Name, date, [.. Enumerable.Repeat(bench.ReadPlate("number one", PlateArea), 3)], bench.Air()));
+
+    private static void Check(SimulatedBench bench, DateOnly date) => bench.Add(new MorningCheck(
+        bench.BenchId, date, bench.Air(), bench.ReadPlate("", 0.000001), [bench.ReadPlate("number one", PlateArea)]));
+}
