@@ -34,15 +34,11 @@ public static class MeterReading
         var target = Math.Abs(massFlow);
 
         // ln(flow) over ln(reading) is nearly a straight line for every meter (slope 1/2 or 1): a secant in logarithms, kept inside a bracket.
-        double low = 0, high = double.PositiveInfinity;
-        var reading = 1e-3;
-        double lastX = 0, lastY = 0;
-        var have = false;
+        var pressureAtRest = upstream(0).Pressure;
+        double low = 0, high = double.PositiveInfinity, reading = 1e-3, lastX = double.NaN, lastY = double.NaN;
         for (var i = 0; i < 400; i++)
         {
-            var air = upstream(reading);
-            double y;
-            if (meter.Differential(reading) > LargestDifferentialShare * air.Pressure)
+            if (PastTheFormula(reading))
             {
                 high = Math.Min(high, reading);
                 if (low > 0 && high / low - 1 < 1e-12)
@@ -50,23 +46,28 @@ public static class MeterReading
                 reading = low > 0 ? Math.Sqrt(low * high) : reading / 16;
                 continue;
             }
-            y = Math.Log(meter.Flow(reading, air).MassFlow / target);
-            if (y == 0) break;
+            double x = Math.Log(reading), y = Math.Log(meter.Flow(reading, upstream(reading)).MassFlow / target);
+            if (Math.Abs(y) < 1e-15) break;
             if (y < 0) low = Math.Max(low, reading);
             else high = Math.Min(high, reading);
 
-            var x = Math.Log(reading);
-            var slope = have && x != lastX ? (y - lastY) / (x - lastX) : 0.5;
-            if (!(slope > 0.05)) slope = 0.5;
-            (lastX, lastY, have) = (x, y, true);
+            var slope = (y - lastY) / (x - lastX);
+            if (!(slope is > 0.05 and < 20)) slope = 0.7;
+            (lastX, lastY) = (x, y);
             var next = reading * Math.Exp(Math.Clamp(-y / slope, -12, 12));
             if (!(next > low && next < high))
                 next = low > 0 && !double.IsInfinity(high) ? Math.Sqrt(low * high) : low > 0 ? low * 16 : high / 16;
-            if (next == reading || (low > 0 && high / low - 1 < 4e-16)) break;
-            var done = Math.Abs(y) < 2e-15;
+            // Rounding of the flow itself is the floor: a last step of one unit in the last place changes nothing.
+            if (Math.Abs(y) < 4e-15 || next == reading) break;
             reading = next;
-            if (done) break;
         }
         return Math.CopySign(reading, massFlow);
+
+        bool PastTheFormula(double r)
+        {
+            var differential = meter.Differential(r);
+            return differential > pressureAtRest / LargestDifferentialShare
+                || differential > LargestDifferentialShare * upstream(r).Pressure;
+        }
     }
 }
