@@ -18,10 +18,12 @@ public enum OrificeTaps
 /// C = 0.5961 + 0.0261 b^2 - 0.216 b^8 + 0.000521 (1e6 b/Re)^0.7 + (0.0188 + 0.0063 A) b^3.5 (1e6/Re)^0.3
 /// + (0.043 + 0.080 exp(-10 L1) - 0.123 exp(-7 L1)) (1 - 0.11 A) b^4/(1 - b^4) - 0.031 (M2 - 0.8 M2^1.1) b^1.3
 /// + 0.011 (0.75 - b)(2.8 - D/25.4 mm) for D under 71.12 mm; A = (19000 b/Re)^0.8, M2 = 2 L2/(1 - b).
-/// Written as sums of powers of 1e6/Re, so that one logarithm serves them all and the slope comes with the value.
+/// Written as sums of powers of 1e6/Re, so that one exponential serves them all and the slope comes with the value.
 /// </remarks>
 internal readonly record struct ReaderHarrisGallagher
 {
+    private static readonly double LogMillion = Math.Log(1e6);
+
     private readonly double _constant, _power07, _power03, _power11, _power08;
 
     public ReaderHarrisGallagher(double pipeDiameter, double diameterRatio, OrificeTaps taps)
@@ -50,16 +52,19 @@ internal readonly record struct ReaderHarrisGallagher
     /// <summary>C at infinite Reynolds number.</summary>
     public double AtInfiniteReynolds => _constant;
 
-    /// <summary>C and dC/d(ln Re) at a Reynolds number above zero.</summary>
-    public (double C, double Slope) At(double reynolds)
+    /// <summary>C and dC/d(ln Re) at ln Re.</summary>
+    private (double C, double Slope) At(double logReynolds)
     {
-        var log = Math.Log(1e6 / reynolds);
-        var y3 = _power03 * Math.Exp(0.3 * log);
-        var y7 = _power07 * Math.Exp(0.7 * log);
-        var y8Plain = Math.Exp(0.8 * log);
-        var y8 = _power08 * y8Plain;
-        var y11 = _power11 * y8Plain * (_power03 == 0 ? 0 : y3 / _power03);
-        return (_constant + y3 + y7 + y8 + y11, -(0.3 * y3 + 0.7 * y7 + 0.8 * y8 + 1.1 * y11));
+        // One exponential: all powers are whole powers of y = (1e6/Re)^0.1.
+        var y = Math.Exp(0.1 * (LogMillion - logReynolds));
+        var cube = y * y * y;
+        var seventh = cube * cube * y;
+        var eighth = seventh * y;
+        var t3 = _power03 * cube;
+        var t7 = _power07 * seventh;
+        var t8 = _power08 * eighth;
+        var t11 = _power11 * eighth * cube;
+        return (_constant + t3 + t7 + t8 + t11, -(0.3 * t3 + 0.7 * t7 + 0.8 * t8 + 1.1 * t11));
     }
 
     /// <summary>
@@ -67,11 +72,11 @@ internal readonly record struct ReaderHarrisGallagher
     /// </summary>
     public (double C, double Reynolds) Solve(double reynoldsPerC)
     {
-        var logRe = Math.Log(reynoldsPerC * 0.61);
         var target = Math.Log(reynoldsPerC);
+        var logRe = target - 0.5; // C near 0.61
         for (var i = 0; i < 60; i++)
         {
-            var (c, slope) = At(Math.Exp(logRe));
+            var (c, slope) = At(logRe);
             var step = (target + Math.Log(c) - logRe) / (1 - slope / c);
             logRe += Math.Clamp(step, -3, 3);
             // Newton squares its error: after a step of 1e-8 what is left is below rounding.
