@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using Portwright.Physics.Uncertainty;
+
+namespace Portwright.Figures;
+
+/// <summary>One reading on the figure.</summary>
+/// <param name="Lift">m.</param>
+/// <param name="Flow">m3/s.</param>
+/// <param name="Doubt">Expanded uncertainty at 95 percent, m3/s.</param>
+public readonly record struct FlowDot(double Lift, double Flow, double Doubt);
+
+/// <summary>One cut on the figure.</summary>
+/// <param name="Name">As written at its end: <c>cut 2</c>.</param>
+/// <param name="Dots">The readings, lifts rising.</param>
+/// <param name="Line">The drawn line, (lift m, flow m3/s), lifts rising; never past the readings.</param>
+public sealed record FlowLine(string Name, IReadOnlyList<FlowDot> Dots, IReadOnlyList<(double Lift, double Flow)> Line);
+
+/// <summary>What a figure of flow over lift shows.</summary>
+/// <param name="Name">The cut being shown: <c>cut 3</c>.</param>
+/// <param name="Now">Its readings; null before the first.</param>
+/// <param name="Earlier">Earlier cuts, oldest first.</param>
+/// <param name="Less">This cut less the last of <paramref name="Earlier"/>, lift by lift; empty where they cannot be compared yet.</param>
+/// <param name="CamLift">Net lift of the engine's own cam, m.</param>
+/// <param name="Planned">Lifts the sweep asks for, m.</param>
+/// <param name="Basis">What the flow is stated in: <c>standard air, 28.00 inH2O</c>.</param>
+public sealed record FlowPlot(
+    string Name,
+    FlowLine? Now,
+    IReadOnlyList<FlowLine> Earlier,
+    ImmutableArray<LiftDifference> Less,
+    double? CamLift,
+    IReadOnlyList<double> Planned,
+    string Basis)
+{
+    /// <summary>More ghosts than this are a bundle: the last, the one before and the first are drawn.</summary>
+    internal const int MostGhosts = 3;
+
+    /// <summary>The last cut before this one.</summary>
+    public FlowLine? Last => Earlier.Count > 0 ? Earlier[^1] : null;
+
+    /// <summary>The earlier cuts that are drawn, the last one first.</summary>
+    internal IReadOnlyList<FlowLine> Ghosts() => Earlier.Count <= MostGhosts
+        ? [.. Earlier.Reverse()]
+        : [Earlier[^1], Earlier[^2], Earlier[0]];
+
+    internal IEnumerable<FlowLine> Drawn() => Now is null ? Ghosts() : Ghosts().Prepend(Now);
+}
