@@ -41,7 +41,7 @@ internal static class Invented
 
         return new FlowPlot(
             name, now?.Line, [.. earlier.Select(e => e.Line)], less?.Lifts ?? [], camInch * Inch,
-            [.. (planned ?? Lifts).Select(l => l * Inch)], "standard air, 28.00 inH2O");
+            [.. (planned ?? Lifts).Select(l => l * Inch)], "standard air, 28.0 inH2O");
     }
 
     public static double[] Lifts { get; } = [.05, .1, .15, .2, .25, .3, .35, .4, .45, .5, .55, .6];

@@ -20,17 +20,18 @@ internal sealed class FlowFrame
         Top = 3.6 * t;
         Bottom = size.Height - bottomRows;
 
-        var highest = HasNumbers ? flow.FromSi(top) * 1.02 : 100;
+        var highest = HasNumbers ? flow.FromSi(top) * 1.1 : 100;
         var step = Scale.Step(highest, (int)Math.Clamp((Bottom - Top) / (2.6 * t), 2, 6));
         _levels = [.. Scale.Ticks(step, highest, step).Select(v => (flow.ToSi(v), Print.Bare(flow.ToSi(v), Dimension.VolumeFlow, units, step < 1 ? 1 : 0)))];
 
         var names = plot.Drawn().Select(l => Lettering.Width(l.Name, t, Weight.SemiBold)).DefaultIfEmpty(0).Max();
         Left = Math.Max(_levels.Select(l => Lettering.Width(l.Words, t)).DefaultIfEmpty(0).Max(), Lettering.Width(AxisName, t)) + 0.7 * t;
-        Right = size.Width - Math.Min(names, size.Width * 0.22) - 0.9 * t;
         var lifts = plot.Planned.Concat(plot.Drawn().SelectMany(l => l.Dots.Select(d => d.Lift)));
         if (plot.CamLift is { } cam) lifts = lifts.Append(cam);
         HighestLift = lifts.DefaultIfEmpty(0).Max();
         if (!(HighestLift > 0)) HighestLift = 0.6 * 0.0254;
+        var halfLift = Lettering.Width(Print.Number(HighestLift, Dimension.Lift, units), t) / 2;
+        Right = size.Width - Math.Max(halfLift, Math.Min(names, size.Width * 0.22) + 0.9 * t);
         Lift = new Scale(0, HighestLift, Left, Right);
         Flow = new Scale(0, flow.ToSi(Math.Max(highest, step)), Bottom, Top);
     }
@@ -96,7 +97,7 @@ internal sealed class FlowFrame
         foreach (var lift in _plot.Planned.Where(p => !read.Any(r => Math.Abs(r - p) < 1e-6)))
             pen.Line(Lift.At(lift), Bottom, Lift.At(lift), Bottom + 0.9 * t, new Stroke(Role.Quiet, Size.Thick(1.2)));
         foreach (var lift in read)
-            pen.Line(Lift.At(lift), Bottom, Lift.At(lift), Bottom + 0.9 * t, new Stroke(Role.Ink, Size.Thick(3.2)));
+            pen.Line(Lift.At(lift), Bottom, Lift.At(lift), Bottom + 0.9 * t, new Stroke(Role.Ink, Size.Thick(2.8)));
 
         pen.Text(Left - 0.6 * t, LiftRow, AxisName, t, Role.Quiet, Anchor.End);
         var unit = Unit.Default(Dimension.Lift, _units);
