@@ -1,0 +1,58 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
+
+namespace Portwright.Cli.Terminal;
+
+/// <summary>Parts every verb is made of.</summary>
+internal static class CommandWords
+{
+    /// <summary>Results as JSON. On every verb that prints one.</summary>
+    public static Option<bool> Json() => new("--json") { Description = "print the result as JSON, SI numbers with full precision" };
+
+    /// <summary>SI units in place of US customary ones.</summary>
+    public static Option<bool> Si() => new("--si") { Description = "take bare numbers in, and print, mm, l/s, kPa, °C instead of in, cfm, inH2O, °F" };
+
+    public static Option<string?> Data() => new("--data")
+    {
+        Description = "the data folder; without it the one of this user account",
+        HelpName = "DIR",
+    };
+
+    /// <summary>The usual help with examples under it, at 80 columns.</summary>
+    public static Command Example(this Command command, params string[] examples)
+    {
+        Examples[command] = examples;
+        return command;
+    }
+
+    /// <summary>Gives the root's help option the examples of whichever command it is asked for.</summary>
+    public static void ShowExamples(RootCommand root)
+    {
+        foreach (var option in root.Options.OfType<HelpOption>())
+        {
+            if (option.Action is HelpAction usual) option.Action = new HelpWithExamples(usual);
+        }
+    }
+
+    private static readonly Dictionary<Command, string[]> Examples = [];
+
+    private sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parseResult)
+        {
+            usual.MaxWidth = Page.Width;
+            var code = usual.Invoke(parseResult);
+            if (Examples.TryGetValue(parseResult.CommandResult.Command, out var examples))
+            {
+                var output = parseResult.InvocationConfiguration.Output;
+                output.WriteLine(examples.Length == 1 ? "Example:" : "Examples:");
+                foreach (var example in examples) output.WriteLine("  " + example);
+                output.WriteLine();
+            }
+            return code;
+        }
+
+        public override bool ClearsParseErrors => true;
+    }
+}
