@@ -43,6 +43,9 @@ public static class CommandLine
         }
     }
 
+    /// <summary>The examples of <c>calc</c>'s help, each a command line that works.</summary>
+    public static IReadOnlyList<string> CalcExamples() => CommandWords.ExamplesOf(CalcCommand.Make());
+
     private static RootCommand Root()
     {
         var root = new RootCommand("Portwright: from flow-bench readings to a port sheet, with the doubt of every number.");

@@ -7,7 +7,7 @@ namespace Portwright.Cli.Calc;
 /// <summary>Prints a calculation: what was given, the working line by line, the answer with its doubt.</summary>
 internal static class CalcPage
 {
-    public static void Write(TextWriter output, string title, IReadOnlyList<(string Words, string Text)> given, Working working, IReadOnlyList<Answer> answers, UnitSystem system)
+    public static void Write(TextWriter output, string title, IReadOnlyList<(string Words, string Text)> given, Working working, IReadOnlyList<Answer> answers, UnitSystem system, Answer? about = null, bool asksForDoubt = true)
     {
         var page = new Page(output);
         page.Title(title);
@@ -21,12 +21,12 @@ internal static class CalcPage
         {
             page.Line();
             page.Line("working");
-            foreach (var line in working.Lines) Line(page, line, SiUnits.Text(line.Value, line.Dimension));
+            foreach (var line in working.Lines) Line(page, line, Worked(line, system));
         }
         page.Line();
         page.Line(answers.Count == 1 ? "answer" : "answers");
         foreach (var answer in answers) Line(page, answer.Line, Text(answer, system));
-        Doubt(page, answers);
+        Doubt(page, about is null ? answers : [about], asksForDoubt);
         foreach (var remark in working.Remarks)
         {
             page.Line();
@@ -56,6 +56,16 @@ internal static class CalcPage
         return Print.Number(value, dimension, system, Math.Clamp(decimals, 0, 9));
     }
 
+    /// <summary>Formulas work in SI; the reader's own unit stands behind it.</summary>
+    private static string Worked(WorkedLine line, UnitSystem system)
+    {
+        var si = SiUnits.Text(line.Value, line.Dimension);
+        var unit = Unit.Default(line.Dimension, system);
+        return SiUnits.Name(line.Dimension).Length == 0 || unit.Name == SiUnits.Name(line.Dimension) || !double.IsFinite(line.Value)
+            ? si
+            : $"{si}   ({One(line.Value, 0, line.Dimension, system)})";
+    }
+
     private static void Line(Page page, WorkedLine line, string value)
     {
         page.Pair(line.Words, value);
@@ -63,16 +73,17 @@ internal static class CalcPage
         page.Paragraph(how, 6);
     }
 
-    private static void Doubt(Page page, IReadOnlyList<Answer> answers)
+    private static void Doubt(Page page, IReadOnlyList<Answer> answers, bool asksForDoubt)
     {
-        page.Line();
         var doubted = answers.FirstOrDefault(a => a.Estimate.StandardUncertainty > 0);
+        if (doubted is null && !asksForDoubt) return;
+        page.Line();
         if (doubted is null)
         {
             page.Paragraph("No doubt was typed, so the answer carries none. Type it behind a number, as \"28 inH2O +- 0.1 inH2O\" or \"250 cfm +- 1 %\".");
             return;
         }
-        page.Line($"doubt of the {doubted.Line.Words}, by cause");
+        page.Line($"doubt of {doubted.Line.Words}, by cause");
         var total = doubted.Estimate.Variance;
         foreach (var c in doubted.Estimate.Contributions.Where(c => c.Amount != 0).OrderByDescending(c => Math.Abs(c.Amount)).Take(8))
             page.Pair(c.Source, string.Create(CultureInfo.InvariantCulture, $"{c.Amount * c.Amount / total * 100:F0} percent of its square"));

@@ -25,15 +25,15 @@ internal sealed class GivenReader(Calculation calculation, UnitSystem system)
             }
             if (!DoubtedText.TryRead(input.Usual, field, input.Dimension, system, out var usual, out var wrong))
                 throw new InvalidOperationException(wrong);
-            _values[input.Name] = usual with { Source = input.Words };
-            _shown.Add((input.Words, $"{input.Usual} (usual)"));
+            _values[input.Name] = usual with { Source = input.Label };
+            _shown.Add((input.Label, $"{input.Usual} (usual)"));
             return;
         }
 
         var read = new List<InputEstimate>();
         foreach (var text in typed)
         {
-            if (DoubtedText.TryRead(text, field, input.Dimension, system, out var value, out var problem)) read.Add(value with { Source = input.Words });
+            if (DoubtedText.TryRead(text, field, input.Dimension, system, out var value, out var problem)) read.Add(value with { Source = input.Label });
             else _problems.Add(problem);
         }
         if (read.Count != typed.Count) return;
@@ -44,10 +44,10 @@ internal sealed class GivenReader(Calculation calculation, UnitSystem system)
                 _problems.Add($"{field} was typed {read.Count} times, with ± as well. Repeats show their own scatter: leave ± out, or type it once.");
                 return;
             }
-            read = [InputEstimate.FromRepeats(input.Words, [.. read.Select(r => r.Value)])];
+            read = [InputEstimate.FromRepeats(input.Label, [.. read.Select(r => r.Value)])];
         }
         _values[input.Name] = read[0];
-        _shown.Add((input.Words, Shown(input, typed, read[0])));
+        _shown.Add((input.Label, Shown(input, typed, read[0])));
     }
 
     public void Choose(Choice choice, string? typed)
@@ -59,7 +59,7 @@ internal sealed class GivenReader(Calculation calculation, UnitSystem system)
             return;
         }
         _choices[choice.Name] = word.ToLowerInvariant();
-        _shown.Add((choice.Words, word + (typed is null && choice.Options.Length > 1 ? " (usual)" : "")));
+        _shown.Add((choice.Words.Split(':')[0], word + (typed is null && choice.Options.Length > 1 ? " (usual)" : "")));
     }
 
     /// <summary><c>--doubt reading=0.2%</c>: the doubt of a number typed elsewhere.</summary>
@@ -88,7 +88,7 @@ internal sealed class GivenReader(Calculation calculation, UnitSystem system)
                 continue;
             }
             _values[input.Name] = value with { StandardUncertainty = doubted.StandardUncertainty };
-            _shown.Add((input.Words + " ±", text[(at + 1)..].Trim()));
+            _shown.Add((input.Label + " ±", text[(at + 1)..].Trim()));
         }
     }
 

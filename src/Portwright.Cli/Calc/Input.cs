@@ -12,6 +12,9 @@ internal sealed record Input(string Name, string Words, Dimension Dimension, str
     /// <summary>The key of the input in JSON, with its SI unit.</summary>
     public string Key => SiUnits.Key(Name.Replace('-', '_'), Dimension);
 
+    /// <summary>The words as far as the first comma, colon or bracket: beside a number no more is needed.</summary>
+    public string Label => Words.IndexOfAny([',', ':', '(']) is > 0 and var end ? Words[..end].TrimEnd() : Words;
+
     public static Input Optional(string name, string words, Dimension dimension) => new(name, words, dimension, null, true);
 }
 

@@ -27,6 +27,6 @@ internal sealed class ListWork
             CalcJson.Write(output, name, null, [], Working, answers, Words);
             return;
         }
-        CalcPage.Write(output, char.ToUpperInvariant(summary[0]) + summary[1..], Given, Working, answers, system);
+        CalcPage.Write(output, char.ToUpperInvariant(summary[0]) + summary[1..], Given, Working, answers, system, _estimates.LastOrDefault(), _estimates.Count > 0);
     }
 }

@@ -15,7 +15,7 @@ internal static class MeterCalculations
         AirCalculations.Barometer, AirCalculations.Temperature, AirCalculations.Humidity,
         Input.Optional("meter-temperature", "air temperature at the meter, where it differs", Dimension.Temperature),
         Input.Optional("test-pressure", "test pressure: gives the effective area as well", Dimension.Pressure),
-        new("restate-at", "test pressure the flow is restated at", Dimension.Pressure, "28 inH2O"),
+        new("restate-at", "flow restated at test pressure", Dimension.Pressure, "28 inH2O"),
     ];
 
     private static readonly Choice Direction = new("direction", "which way the air goes", "draw", "blow");
@@ -45,7 +45,7 @@ internal static class MeterCalculations
                 new("full-scale-dp", "differential at 100 percent", Dimension.Pressure, "6 inH2O"),
                 new("calibrated-at", "test pressure the range was calibrated at", Dimension.Pressure, "28 inH2O"), .. Around,
             ],
-            [new("scale", "what the marks mean: percent of flow, or of differential", "square-root", "linear"), Direction],
+            [new("scale", "marks are percent of: flow (square-root) or differential (linear)", "square-root", "linear"), Direction],
             Percent, "percent --reading \"71.4 +- 0.2 %\" --full-scale 300cfm --test-pressure 28inH2O"),
         new("laminar", "linear (laminar) flow element",
             [

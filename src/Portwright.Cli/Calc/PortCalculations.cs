@@ -16,8 +16,8 @@ internal static class PortCalculations
         new("pitot", "air speed from a pitot probe",
             [
                 new("dp", "total less static pressure", Dimension.Pressure),
-                new("static", "absolute static pressure at the probe", Dimension.Barometer, "101325 Pa"),
-                new("temperature", "temperature of the air at rest (room or plenum)", Dimension.Temperature, "20 °C"),
+                new("static", "static pressure at the probe, absolute", Dimension.Barometer, "101325 Pa"),
+                new("temperature", "air temperature, at rest: room or plenum", Dimension.Temperature, "20 °C"),
                 new("humidity", "relative humidity", Dimension.Fraction, "0 %"),
                 new("factor", "probe factor on speed", Dimension.Ratio, "1"),
                 Input.Optional("k", "heat-capacity ratio, where known", Dimension.Ratio),

@@ -36,7 +36,7 @@ internal static class TestPieceCalculations
         new("restate", "a flow at one test pressure restated at another",
             [
                 new("flow", "volume flow of standard air", Dimension.VolumeFlow),
-                new("from", "test pressure it was measured at", Dimension.Pressure),
+                new("from", "measured at test pressure", Dimension.Pressure),
                 new("to", "test pressure wanted", Dimension.Pressure, "28 inH2O"),
             ],
             [Direction], Restate, "restate --flow 180cfm --from 10inH2O --to 28inH2O"),

@@ -22,7 +22,7 @@ internal static class CommandWords
     /// <summary>The usual help with examples under it, at 80 columns.</summary>
     public static Command Example(this Command command, params string[] examples)
     {
-        Examples[command] = examples;
+        Examples.AddOrUpdate(command, examples);
         return command;
     }
 
@@ -35,7 +35,11 @@ internal static class CommandWords
         }
     }
 
-    private static readonly Dictionary<Command, string[]> Examples = [];
+    /// <summary>The examples of a command and of all below it.</summary>
+    public static IReadOnlyList<string> ExamplesOf(Command command) =>
+        [.. Examples.TryGetValue(command, out var own) ? own : [], .. command.Subcommands.SelectMany(ExamplesOf)];
+
+    private static readonly System.Runtime.CompilerServices.ConditionalWeakTable<Command, string[]> Examples = [];
 
     private sealed class HelpWithExamples(HelpAction usual) : SynchronousCommandLineAction
     {
