@@ -1,0 +1,88 @@
+using Portwright.Physics.Statistics;
+
+namespace Portwright.Physics.Tests.Statistics;
+
+public sealed class StatisticsTests
+{
+    [Fact]
+    public void Student_factor_and_tail_are_inverse_to_each_other()
+    {
+        foreach (var dof in new[] { 0.5, 1, 2.7, 10, 300, 999, 1001, 1e4, 1e7, double.PositiveInfinity })
+        {
+            foreach (var level in new[] { 0.1, 0.5, 0.9, 0.95, 0.9973, 0.999999 })
+                Assert.Equal(1, Student.TwoSidedP(Student.TwoSidedFactor(level, dof), dof) / (1 - level), 1e-9);
+        }
+    }
+
+    [Theory]
+    // mpmath 1.3.0, regularised incomplete beta, 30 digits.
+    [InlineData(999.5, 3, 0.0027671)]
+    public void Student_tail_has_no_step_where_the_method_changes(double dof, double t, double about)
+    {
+        Assert.Equal(about, Student.TwoSidedP(t, dof), 1e-4);
+        Assert.Equal(1, Student.TwoSidedP(t, 1000) / Student.TwoSidedP(t, 1000 + 1e-9), 1e-10);
+    }
+
+    [Fact]
+    public void Set_up_scatter_is_found_again_from_repeated_set_ups()
+    {
+        var random = new Random(42);
+        double Gauss() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+        double between = 0, within = 0;
+        const int benches = 400;
+        for (var bench = 0; bench < benches; bench++)
+        {
+            var anova = OneWayVariance.Of([.. Enumerable.Range(0, 8).Select(_ =>
+            {
+                var setUp = 200 + 0.9 * Gauss();
+                return Enumerable.Range(0, 3).Select(_ => setUp + 0.3 * Gauss()).ToArray();
+            })]);
+            between += anova.VarianceBetween / benches;
+            within += anova.VarianceWithin / benches;
+        }
+        Assert.Equal(0.81, between, 0.08);
+        Assert.Equal(0.09, within, 0.006);
+    }
+
+    [Fact]
+    public void Upper_limit_of_set_up_scatter_lies_above_the_truth_in_95_percent_of_benches()
+    {
+        var random = new Random(43);
+        double Gauss() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+        var above = 0;
+        for (var bench = 0; bench < 1000; bench++)
+        {
+            var anova = OneWayVariance.Of([.. Enumerable.Range(0, 5).Select(_ =>
+            {
+                var setUp = 200 + 0.9 * Gauss();
+                return Enumerable.Range(0, 4).Select(_ => setUp + 0.3 * Gauss()).ToArray();
+            })]);
+            if (anova.UpperLimitBetween() >= 0.9) above++;
+        }
+        Assert.InRange(above, 930, 970);
+    }
+
+    [Fact]
+    public void Groups_that_agree_better_than_their_repeats_show_no_set_up_scatter()
+    {
+        var anova = OneWayVariance.Of([1, 3], [3, 1], [2, 2]);
+        Assert.Equal(0, anova.StandardDeviationBetween);
+        Assert.Equal(2, anova.EffectiveDegreesOfFreedomBetween);
+        Assert.True(anova.UpperLimitBetween() > 0);
+        Assert.Throws<ArgumentException>(() => OneWayVariance.Of([1, 2]));
+        Assert.Throws<ArgumentException>(() => OneWayVariance.Of([1], [2]));
+    }
+
+    [Fact]
+    public void Line_read_at_the_mean_knows_the_level_alone_and_away_from_it_the_slope_too()
+    {
+        var fit = StraightLineFit.Of([1, 2, 3, 4], [2.1, 3.9, 6.1, 7.9]);
+        Assert.Equal(fit.ResidualStandardDeviation / 2, fit.At(2.5, "fit").StandardUncertainty, 1e-12);
+        Assert.True(fit.At(4, "fit").StandardUncertainty > fit.At(3, "fit").StandardUncertainty);
+        // Two places on one line differ by the slope alone.
+        var rise = fit.At(4, "fit") - fit.At(1, "fit");
+        Assert.Equal(3 * fit.StandardUncertaintyOfSlope, rise.StandardUncertainty, 1e-12);
+        Assert.Equal(2, rise.EffectiveDegreesOfFreedom, 1e-12);
+        Assert.Throws<ArgumentOutOfRangeException>(() => fit.At(5, "fit"));
+    }
+}
