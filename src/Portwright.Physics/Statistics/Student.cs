@@ -37,7 +37,6 @@ public static class Student
             throw new ArgumentOutOfRangeException(nameof(level), level, "A coverage probability must be above 0 and below 1.");
         var p = 1 - level;
         var t = -Normal.InvCDF(0, 1, p / 2);
-        if (double.IsPositiveInfinity(degreesOfFreedom)) return t;
         // Newton on ln P over ln t: nearly straight in the heavy tail and concave, so it settles from any start.
         for (var i = 0; i < 100; i++)
         {
@@ -53,7 +52,7 @@ public static class Student
     {
         if (nu > ManyDegrees * ManyDegrees) return Math.Exp(-t * t / 2) / Constants.Sqrt2Pi;
         var log = SpecialFunctions.GammaLn((nu + 1) / 2) - SpecialFunctions.GammaLn(nu / 2)
-            - Math.Log(nu * Math.PI) / 2 - (nu + 1) / 2 * Math.Log(1 + t * t / nu);
+            - Math.Log(nu * Math.PI) / 2 - (nu + 1) / 2 * SpecialFunctions.Log1p(t * t / nu);
         return Math.Exp(log);
     }
 
@@ -63,7 +62,7 @@ public static class Student
         if (double.IsPositiveInfinity(nu)) return t;
         var a = nu - 0.5;
         var b = 48 * a * a;
-        var square = a * Math.Log(1 + t * t / nu);
+        var square = a * SpecialFunctions.Log1p(t * t / nu);
         var w = Math.Sqrt(square);
         var correction = (((4 * square + 33) * square + 240) * square + 855) / (10 * b * (b + 0.8 * square * square + 100));
         return w * (1 + (square + 3) / b - correction);
