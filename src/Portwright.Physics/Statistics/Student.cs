@@ -36,14 +36,17 @@ public static class Student
         if (!(level > 0 && level < 1))
             throw new ArgumentOutOfRangeException(nameof(level), level, "A coverage probability must be above 0 and below 1.");
         var p = 1 - level;
-        var t = -Normal.InvCDF(0, 1, p / 2);
+        var z = -Normal.InvCDF(0, 1, p / 2);
+        // First term of the Cornish-Fisher expansion (Abramowitz, Stegun, 26.7.5).
+        var t = z * (1 + (z * z + 1) / (4 * degreesOfFreedom));
         // Newton on ln P over ln t: nearly straight in the heavy tail and concave, so it settles from any start.
         for (var i = 0; i < 100; i++)
         {
             var tail = TwoSidedP(t, degreesOfFreedom);
             var step = Math.Log(tail / p) * tail / (2 * t * Density(t, degreesOfFreedom));
             t *= Math.Exp(Math.Clamp(step, -2, 2));
-            if (Math.Abs(step) < 1e-14) break;
+            // Newton squares the error: after a step of 1e-8 nothing is left but rounding.
+            if (Math.Abs(step) < 1e-8) break;
         }
         return t;
     }
