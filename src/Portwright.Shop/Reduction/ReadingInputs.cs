@@ -14,12 +14,19 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
     private readonly IMeter _meter = MeterOf.Range(Range);
     private readonly Dimension _dimension = MeterOf.ReadingDimension(Range);
 
+    // Made once: the names are the same for every reading, and there may be many.
+    private readonly string _barometer = Sources.Barometer(Bench.Id);
+    private readonly string _thermometer = Sources.Thermometer(Bench.Id);
+    private readonly string _meterThermometer = Sources.Thermometer(Bench.Id) + " meter";
+    private readonly string _plenumThermometer = Sources.Thermometer(Bench.Id) + " plenum";
+    private readonly string _hygrometer = Sources.Hygrometer(Bench.Id);
+    private readonly string _gauge = Sources.TestPressureGauge(Bench.Id);
+
     /// <summary>One reading to its effective area, with the doubt of everything it was read from.</summary>
     /// <param name="name">Identity of the reading, whose resolution no other reading shares.</param>
     public (Estimate EffectiveArea, double MassFlow, IReadOnlyList<string> Remarks) Reduce(
         Typed reading, Typed testPressure, FlowDirection direction, Typed? meterTemperature, Typed? plenumTemperature, string name)
     {
-        var bench = Bench.Id;
         var doubt = Bench.Fact.Doubt;
         var model = new ReadingModel(
             _meter,
@@ -62,12 +69,12 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
         var budget = new List<Contribution>(16)
         {
             new(Sources.Resolution(name), amounts[(int)ReadingModel.Input.Reading], double.PositiveInfinity, ContributionKind.Resolution),
-            new(Sources.Barometer(bench), amounts[(int)ReadingModel.Input.RoomPressure], double.PositiveInfinity, ContributionKind.Weather),
-            new(Sources.Thermometer(bench), amounts[(int)ReadingModel.Input.RoomTemperature], double.PositiveInfinity, ContributionKind.Weather),
-            new(Sources.Hygrometer(bench), amounts[(int)ReadingModel.Input.Humidity], double.PositiveInfinity, ContributionKind.Weather),
-            new(Sources.TestPressureGauge(bench), amounts[(int)ReadingModel.Input.TestPressure], double.PositiveInfinity, ContributionKind.Calibration),
-            new(Sources.Thermometer(bench) + " meter", amounts[(int)ReadingModel.Input.MeterTemperature], double.PositiveInfinity, ContributionKind.Weather),
-            new(Sources.Thermometer(bench) + " plenum", amounts[(int)ReadingModel.Input.PlenumTemperature], double.PositiveInfinity, ContributionKind.Weather),
+            new(_barometer, amounts[(int)ReadingModel.Input.RoomPressure], double.PositiveInfinity, ContributionKind.Weather),
+            new(_thermometer, amounts[(int)ReadingModel.Input.RoomTemperature], double.PositiveInfinity, ContributionKind.Weather),
+            new(_hygrometer, amounts[(int)ReadingModel.Input.Humidity], double.PositiveInfinity, ContributionKind.Weather),
+            new(_gauge, amounts[(int)ReadingModel.Input.TestPressure], double.PositiveInfinity, ContributionKind.Calibration),
+            new(_meterThermometer, amounts[(int)ReadingModel.Input.MeterTemperature], double.PositiveInfinity, ContributionKind.Weather),
+            new(_plenumThermometer, amounts[(int)ReadingModel.Input.PlenumTemperature], double.PositiveInfinity, ContributionKind.Weather),
         };
         AddShared(budget, Factor, amounts[(int)ReadingModel.Input.MeterFactor]);
         AddShared(budget, LeakArea, amounts[(int)ReadingModel.Input.LeakArea]);
