@@ -48,7 +48,7 @@ internal static class EntryReading
             {
                 entries.Add(stored.ToEntry());
             }
-            catch (JsonException)
+            catch (Exception error) when (error is JsonException or NotSupportedException)
             {
                 unreadable.Add(new UnreadableEntry(rows.GetInt64(0), stored.Number, stored.Kind, UnreadableCause.NotUnderstood));
             }

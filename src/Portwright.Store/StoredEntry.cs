@@ -25,6 +25,9 @@ internal sealed record StoredEntry(
     /// <summary>The columns <see cref="Read"/> expects, in its order.</summary>
     public const string Columns = "sequence, number, subject, job, at, hand, source, kind, replaces, reason, body, hash";
 
+    private static readonly Dictionary<Type, string> Kinds =
+        RecordJson.Default.Fact.PolymorphismOptions!.DerivedTypes.ToDictionary(d => d.DerivedType, d => (string)d.TypeDiscriminator!);
+
     // What is hashed begins with this, so that a hash of something else is never taken for an entry's.
     private static readonly byte[] Seal = "portwright entry 1"u8.ToArray();
 
@@ -40,7 +43,7 @@ internal sealed record StoredEntry(
             entry.At.ToString("O", CultureInfo.InvariantCulture),
             Plain(entry.Hand, "hand"),
             Plain(entry.Source, "source"),
-            KindOf(body),
+            KindOf(entry.Fact),
             entry.Replaces is { } replaces ? Text(replaces) : null,
             entry.Reason is null ? null : Plain(entry.Reason, "reason"),
             Encoding.UTF8.GetString(body),
@@ -67,7 +70,7 @@ internal sealed record StoredEntry(
     public bool IsSound() => Hash.AsSpan().SequenceEqual(ComputeHash());
 
     /// <summary>The entry. Ask <see cref="IsSound"/> first.</summary>
-    /// <exception cref="JsonException">The body is of a kind or form this program does not know.</exception>
+    /// <exception cref="JsonException">The body is of a kind or form this program does not know (or <see cref="NotSupportedException"/>, where it names none).</exception>
     public Entry ToEntry() => new(
         Guid.ParseExact(Number, "D"),
         Guid.ParseExact(Subject, "D"),
@@ -91,7 +94,7 @@ internal sealed record StoredEntry(
         {
             return other.IsSound() && Of(other.ToEntry()).Hash.AsSpan().SequenceEqual(Hash);
         }
-        catch (JsonException)
+        catch (Exception error) when (error is JsonException or NotSupportedException)
         {
             return false;
         }
@@ -117,25 +120,14 @@ internal sealed record StoredEntry(
         return hash.GetHashAndReset();
     }
 
+    private static string KindOf(Fact fact) => Kinds.TryGetValue(fact.GetType(), out var kind)
+        ? kind
+        : throw new ArgumentException($"{fact.GetType().Name} is not listed on Fact as a kind of fact.", nameof(fact));
+
     private static string Plain(string text, string field) => text.Contains('\0', StringComparison.Ordinal)
         ? throw new RecordProblem(
             RecordProblemKind.Refused,
             $"The {field} of an entry has an invisible character (NUL) in it; nothing was saved.",
             "Type it again by hand instead of pasting it.")
         : text;
-
-    private static string KindOf(ReadOnlySpan<byte> body)
-    {
-        var json = new Utf8JsonReader(body);
-        while (json.Read())
-        {
-            if (json.TokenType == JsonTokenType.PropertyName && json.CurrentDepth == 1 && json.ValueTextEquals("kind"u8))
-            {
-                json.Read();
-                return json.GetString()!;
-            }
-        }
-
-        throw new ArgumentException("A fact that names no kind: is it listed on Fact?");
-    }
 }

@@ -194,6 +194,16 @@ public sealed class AppendingTests : IDisposable
     }
 
     [Fact]
+    public void A_port_is_kept_as_a_port_whatever_its_own_kind_is()
+    {
+        using var journal = Journal.Open(_folder.Path);
+        var port = Entry.About(Guid.NewGuid(), Guid.NewGuid(), new Port(Guid.NewGuid(), PortKind.Exhaust, 2, Mirrored: true), DateTimeOffset.UnixEpoch);
+        journal.Append(port);
+        Assert.Equal([port], journal.ReadJob(port.Job!.Value));
+        Assert.Equal("port", Database.Text(journal.Writer, "SELECT kind FROM entries"));
+    }
+
+    [Fact]
     public void The_list_of_jobs_has_jobs_and_their_hiding_and_nothing_else()
     {
         using var journal = Journal.Open(_folder.Path);

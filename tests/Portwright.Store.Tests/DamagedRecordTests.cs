@@ -78,7 +78,7 @@ public sealed class DamagedRecordTests : IDisposable
         var note = Invented.ShopNote();
         using var journal = Journal.Open(_folder.Path);
         journal.Append(note);
-        var newer = StoredEntry.Of(Invented.ShopNote()) with { Kind = "swirl-reading", Body = """{"kind":"swirl-reading","turns":3}""" };
+        var newer = StoredEntry.Of(Invented.ShopNote()) with { Kind = "swirl-reading", Body = """{"type":"swirl-reading","turns":3}""" };
         AppendingTests.Insert(journal, newer with { Hash = newer.ComputeHash() });
         var read = journal.ReadShop();
         Assert.Equal([note], read);
