@@ -71,7 +71,7 @@ internal sealed class FlowFrame
 
     private static double StripHeight(FigureSize size) => Math.Max(4.2 * size.Text, size.Height * 0.13);
 
-    /// <summary>Draws hairlines, axis, lifts and the cam's lift.</summary>
+    /// <summary>Draws hairlines, axis and lifts.</summary>
     public void Draw(Pen pen)
     {
         var t = Size.Text;
@@ -85,7 +85,6 @@ internal sealed class FlowFrame
             if (HasNumbers) pen.Text(Left - 0.6 * t, y + 0.35 * t, words, t, Role.Quiet, Anchor.End);
         }
 
-        DrawCam(pen);
         pen.Line(Left, Bottom, Right, Bottom, new Stroke(Role.Ink, Size.Thick(1.2)));
         DrawLifts(pen);
     }
@@ -114,17 +113,23 @@ internal sealed class FlowFrame
         }
     }
 
-    private void DrawCam(Pen pen)
+    /// <summary>Writes the cam's lift over the plot.</summary>
+    public void NameCam(Pen pen)
     {
         if (_plot.CamLift is not { } cam) return;
-        var t = Size.Text;
-        var x = Lift.At(cam);
-        var stroke = new Stroke(Role.Brass, Size.Thick(1.6), LineType.LongDashDot);
-        // Left out where the lifts are written, so that the line never runs through a number.
-        pen.Line(x, Top - 1.3 * t, x, Bottom, stroke);
-        if (!_plot.Less.IsDefaultOrEmpty) pen.Line(x, StripTop, x, StripBottom, stroke);
+        var (t, x) = (Size.Text, Lift.At(cam));
         var words = $"cam {Print.Number(cam, Dimension.Lift, _units)}";
         var fits = x + 0.5 * t + Lettering.Width(words, t) <= Size.Width;
         pen.Text(fits ? x + 0.5 * t : x - 0.5 * t, Top - 0.5 * t, words, t, Role.Brass, fits ? Anchor.Start : Anchor.End);
+    }
+
+    /// <summary>Draws the cam's lift, left out where a text stands, so that it never runs through a number.</summary>
+    public void DrawCam(Pen pen, LabelPlaces labels)
+    {
+        if (_plot.CamLift is not { } cam) return;
+        var x = Lift.At(cam);
+        var stroke = new Stroke(Role.Brass, Size.Thick(1.6), LineType.LongDashDot);
+        foreach (var (from, to) in labels.Free(x, Top - 1.3 * Size.Text, Bottom)) pen.Line(x, from, x, to, stroke);
+        if (!_plot.Less.IsDefaultOrEmpty) pen.Line(x, StripTop, x, StripBottom, stroke);
     }
 }

@@ -16,12 +16,14 @@ public static class FlowOverLift
         var frame = new FlowFrame(plot, size, units);
         var pen = new Pen();
         frame.Draw(pen);
+        frame.NameCam(pen);
         var labels = new LabelPlaces(new Box(frame.Left, 1.7 * size.Text, size.Width - frame.Left, frame.Bottom - 2 * size.Text));
         labels.Take(pen.Marks);
         if (plot.CamLift is { } cam) labels.Avoid([new(frame.Lift.At(cam), frame.Top), new(frame.Lift.At(cam), frame.Bottom)]);
         if (plot.Now is null && plot.Earlier.Count == 0)
         {
             Nothing(pen, frame, plot);
+            frame.DrawCam(pen, labels);
             return pen.Done(size.Width, size.Height, $"Flow over lift, {plot.Name}", "No reading yet.");
         }
 
@@ -30,6 +32,7 @@ public static class FlowOverLift
         for (var i = ghosts.Count - 1; i >= 0; i--) Ghost(pen, frame, ghosts[i], i);
         if (plot.Now is { } now) NowLine(pen, frame, now);
         FlowLabels.Draw(pen, frame, plot, labels, units);
+        frame.DrawCam(pen, labels);
         if (plot.Last is not null) DifferenceStrip.Draw(pen, frame, plot, units);
         FlowReadout.Draw(pen, frame, plot, units);
         return pen.Done(size.Width, size.Height, $"Flow over lift, {plot.Name}", FlowReadout.Describe(plot, units));

@@ -46,6 +46,19 @@ internal sealed class LabelPlaces(Box room)
         return best;
     }
 
+    /// <summary>The pieces of an upright line that no text stands on.</summary>
+    public IEnumerable<(double From, double To)> Free(double x, double top, double bottom)
+    {
+        var at = top;
+        foreach (var box in _taken.Where(b => b.X < x + 2 && x - 2 < b.Right && b.Bottom > top && b.Y < bottom).OrderBy(b => b.Y))
+        {
+            if (box.Y - 2 > at) yield return (at, box.Y - 2);
+            at = Math.Max(at, box.Bottom + 2);
+        }
+
+        if (bottom > at) yield return (at, bottom);
+    }
+
     private int Crossed(Box box)
     {
         var wide = box.Grown(2);
