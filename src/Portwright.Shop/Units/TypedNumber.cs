@@ -36,22 +36,21 @@ public static class TypedNumber
         value = new Typed(double.NaN, "", text ?? "");
         problem = "";
         var bare = unit ?? Unit.Default(dimension, system);
-        var example = Example(dimension, bare);
         if (string.IsNullOrWhiteSpace(text))
-            return Refuse(out problem, $"{fieldName} is empty. Type a number, such as {example}.");
+            return Refuse(out problem, $"{fieldName} is empty. Type a number, such as {Example(dimension, bare)}.");
         if (text.Length > MaximumLength)
-            return Refuse(out problem, $"{fieldName} holds {text.Length.ToString(CultureInfo.InvariantCulture)} characters, too many for a number. Type only the number and its unit, such as {example}.");
+            return Refuse(out problem, $"{fieldName} holds {text.Length.ToString(CultureInfo.InvariantCulture)} characters, too many for a number. Type only the number and its unit, such as {Example(dimension, bare)}.");
 
         var read = NumberText.Read(text, mark, out var number, out var rest);
         if (read == NumberText.Outcome.Ambiguous)
             return Refuse(out problem, $"{fieldName} \"{Shown(text)}\" could be a thousand or a decimal. Type it without the comma, as {NumberText.BothWays(text)}.");
         if (read == NumberText.Outcome.NotANumber)
-            return Refuse(out problem, $"{fieldName} \"{Shown(text)}\" is not a number. Type it as {example}.");
+            return Refuse(out problem, $"{fieldName} \"{Shown(text)}\" is not a number. Type it as {Example(dimension, bare)}.");
 
         if (rest.Length > 0)
         {
             if (Unit.Find(rest, dimension) is not { } typed)
-                return Refuse(out problem, $"{fieldName} \"{Shown(text)}\": \"{Shown(rest)}\" is not a unit known here. Use one of {Names(dimension)}, such as {example}.");
+                return Refuse(out problem, $"{fieldName} \"{Shown(text)}\": \"{Shown(rest)}\" is not a unit known here. Use one of {Names(dimension)}, such as {Example(dimension, bare)}.");
             bare = typed;
         }
         else if (dimension == Dimension.Lift && unit is null && system == UnitSystem.UsCustomary && number > MostBareInches)
@@ -63,15 +62,23 @@ public static class TypedNumber
 
         var si = bare.ToSi(number);
         if (!double.IsFinite(si))
-            return Refuse(out problem, $"{fieldName} \"{Shown(text)}\" is too large. Type it as {example}.");
+            return Refuse(out problem, $"{fieldName} \"{Shown(text)}\" is too large. Type it as {Example(dimension, bare)}.");
         if (dimension == Dimension.Count && number != Math.Floor(number))
-            return Refuse(out problem, $"{fieldName} \"{Shown(text)}\" is not a whole number. Type it as {example}.");
+            return Refuse(out problem, $"{fieldName} \"{Shown(text)}\" is not a whole number. Type it as {Example(dimension, bare)}.");
         var (least, greatest) = TypedRange.Of(dimension);
         if (si < least || si > greatest)
             return Refuse(out problem, OutOfRange(fieldName, text, number, bare, least, greatest));
 
         value = new Typed(number, bare.Name, text);
         return true;
+    }
+
+    /// <summary>Splits a text into the number it begins with and what follows, without judging either.</summary>
+    /// <returns>False when it does not begin with a number, or begins with one that could be read two ways.</returns>
+    public static bool TrySplit(string? text, DecimalMark mark, out double number, out string unitText)
+    {
+        (number, unitText) = (double.NaN, "");
+        return text is { Length: > 0 and <= MaximumLength } && NumberText.Read(text, mark, out number, out unitText) == NumberText.Outcome.Number;
     }
 
     private static string OutOfRange(string fieldName, string text, double number, Unit unit, double least, double greatest)

@@ -38,6 +38,7 @@ internal static class UnitTable
     internal static Unit? Find(string text, Dimension dimension)
     {
         _ = Of(dimension);
+        if (ByExactText[dimension].TryGetValue(text, out var asPrinted)) return asPrinted;
         var folded = UnitText.Fold(text);
         return ByExactText[dimension].TryGetValue(folded, out var exact) ? exact
             : ByText[dimension].GetValueOrDefault(folded.ToUpperInvariant());

@@ -1,0 +1,56 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using Portwright.Shop.Record;
+
+namespace Portwright.Store.Import;
+
+/// <summary>The sweep a file's readings of one port and cut go to.</summary>
+/// <param name="Sweep">Its subject in the record.</param>
+/// <param name="Job">The job it belongs to.</param>
+/// <param name="Range">The meter's range, where the file names none; empty for the sweep's own.</param>
+public sealed record ImportTarget(Guid Sweep, Guid Job, string Range = "");
+
+/// <summary>Turns a confirmed preview into entries for the record, to be appended in one go.</summary>
+public static class ImportedEntries
+{
+    /// <summary>
+    /// One flow reading an entry, in the order of the file. Number and subject are worked out from the file's bytes, the
+    /// cell and the sweep, so that the same file imported into the same sweep again is the same entries, saved once.
+    /// </summary>
+    /// <param name="targets">For every port and cut of <see cref="ImportPreview.Sweeps"/>; null leaves its readings out.</param>
+    /// <param name="at">When the import was confirmed.</param>
+    /// <param name="hand">Whose hand; may be empty.</param>
+    /// <exception cref="InvalidOperationException">The preview has problems or no readings (see <see cref="ImportPreview.CanBeSaved"/>).</exception>
+    /// <exception cref="ArgumentException">A port and cut of the file without a target.</exception>
+    public static IReadOnlyList<Entry> Of(ImportPreview preview, IReadOnlyDictionary<(string Port, int? Cut), ImportTarget?> targets, DateTimeOffset at, string hand = "")
+    {
+        ArgumentNullException.ThrowIfNull(preview);
+        ArgumentNullException.ThrowIfNull(targets);
+        if (!preview.CanBeSaved) throw new InvalidOperationException("Only a preview without problems and with readings is saved.");
+        if (preview.Sweeps.FirstOrDefault(s => !targets.ContainsKey(s)) is { Port: not null } missing)
+            throw new ArgumentException($"No target for port '{missing.Port}', cut {missing.Cut?.ToString(CultureInfo.InvariantCulture) ?? "not said"}. Name its sweep, or null to leave it out.", nameof(targets));
+        return
+        [
+            .. from r in preview.Readings
+               let target = targets[(r.Port, r.Cut)]
+               where target is not null
+               let cell = string.Create(CultureInfo.InvariantCulture, $"{preview.Table.FileHash}|{preview.Table.Sheet}|{r.Row}|{r.Column}|{target.Sweep:N}")
+               select new Entry(
+                   Made("entry|" + cell), Made("reading|" + cell), target.Job, at, hand, Source(preview.Table, r),
+                   new FlowReading(target.Sweep, r.Lift, r.Reading, r.Range is { Length: > 0 } range ? range : target.Range, r.TestPressure)),
+        ];
+    }
+
+    private static string Source(RawTable table, ImportedReading reading) =>
+        table.Sheet is null ? $"{table.FileName}, {reading.Address}" : $"{table.FileName}, {TableFile.ShownName(table.Sheet)}, {reading.Address}";
+
+    // RFC 9562 version 8: 122 bits of a SHA-256, the version and variant set.
+    private static Guid Made(string from)
+    {
+        var bytes = SHA256.HashData(Encoding.UTF8.GetBytes(from)).AsSpan(0, 16);
+        bytes[6] = (byte)((bytes[6] & 0x0F) | 0x80);
+        bytes[8] = (byte)((bytes[8] & 0x3F) | 0x80);
+        return new Guid(bytes, bigEndian: true);
+    }
+}

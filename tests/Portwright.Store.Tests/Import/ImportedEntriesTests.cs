@@ -1,0 +1,48 @@
+using Portwright.Shop.Record;
+using Portwright.Store.Import;
+
+namespace Portwright.Store.Tests.Import;
+
+public sealed class ImportedEntriesTests
+{
+    private static readonly DateTimeOffset Noon = new(2026, 3, 2, 12, 0, 0, TimeSpan.FromHours(1));
+
+    [Fact]
+    public void The_same_file_into_the_same_sweep_is_the_same_entries()
+    {
+        var preview = SampleFile.Preview("05-ports-in-groups.csv");
+        var targets = preview.Sweeps.ToDictionary(s => s, s => (ImportTarget?)new ImportTarget(Guid.NewGuid(), Guid.NewGuid()));
+        var first = ImportedEntries.Of(preview, targets, Noon);
+        var again = ImportedEntries.Of(SampleFile.Preview("05-ports-in-groups.csv"), targets, Noon);
+        Assert.Equal(first, again);
+        Assert.Equal(16, first.Select(e => e.Number).Distinct().Count());
+        Assert.Equal(16, first.Select(e => e.Subject).Distinct().Count());
+        var elsewhere = preview.Sweeps.ToDictionary(s => s, s => (ImportTarget?)new ImportTarget(Guid.NewGuid(), Guid.NewGuid()));
+        Assert.Empty(ImportedEntries.Of(preview, elsewhere, Noon).Select(e => e.Number).Intersect(first.Select(e => e.Number)));
+    }
+
+    [Fact]
+    public void An_entry_carries_the_cell_it_came_from_and_the_text_as_it_stood()
+    {
+        var preview = SampleFile.Preview("02-thousandths-three-repeats.csv");
+        var target = new ImportTarget(Guid.NewGuid(), Guid.NewGuid(), "3");
+        var entry = ImportedEntries.Of(preview, new Dictionary<(string, int?), ImportTarget?> { [("", null)] = target }, Noon, "mk")[6];
+        var reading = Assert.IsType<FlowReading>(entry.Fact);
+        Assert.Equal(("02-thousandths-three-repeats.csv, row 4, column B", "mk", target.Job), (entry.Source, entry.Hand, entry.Job));
+        Assert.Equal((target.Sweep, "3", "300", "183,4"), (reading.Sweep, reading.Range, reading.Lift.Text, reading.Reading.Text));
+    }
+
+    [Fact]
+    public void A_port_may_be_left_out_but_not_forgotten()
+    {
+        var preview = SampleFile.Preview("05-ports-in-groups.csv");
+        var targets = new Dictionary<(string, int?), ImportTarget?> { [("Intake 1", null)] = new ImportTarget(Guid.NewGuid(), Guid.NewGuid()) };
+        Assert.Throws<ArgumentException>(() => ImportedEntries.Of(preview, targets, Noon));
+        targets[("Intake 2", null)] = null;
+        Assert.Equal(8, ImportedEntries.Of(preview, targets, Noon).Count);
+    }
+
+    [Fact]
+    public void A_preview_with_a_problem_gives_no_entries() =>
+        Assert.Throws<InvalidOperationException>(() => ImportedEntries.Of(SampleFile.Preview("16-one-bad-cell.csv"), new Dictionary<(string, int?), ImportTarget?>(), Noon));
+}
