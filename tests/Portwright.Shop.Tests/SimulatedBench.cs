@@ -141,6 +141,7 @@ internal static class Ranges
         new("tube", new PlenumPlateCard(0.060, 0.605, new TubeCard(826, 0.35)), "in", 0.02, 0.006),
         new("percent", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.SquareRoot, 2000), "%", 0.1, 0.006),
         new("percent of pressure", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.Linear, 2000), "%", 0.1, 0.006),
+        new("percent on a tube", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.SquareRoot, 2000, null, new TubeCard(826, 0.35)), "in", 0.02, 0.006),
         new("laminar", new LaminarCard(0.15, 1500, 293.15), "inH2O", 0.01, 0.006),
         new("direct, actual", new DirectCard(ReadoutBasis.ActualAtMeter, new AirCard()), "cfm", 0.1, 0.006),
         new("direct, corrected", new DirectCard(ReadoutBasis.StandardAirCorrected, new AirCard()), "cfm", 0.1, 0.006),

@@ -13,7 +13,7 @@ public static class MeterOf
     {
         OrificeCard o => OnTube(new OrificePlate(o.PipeDiameter, o.Bore, o.Taps), o.Tube),
         PlenumPlateCard p => OnTube(PlenumPlate.Round(p.Diameter, p.DischargeCoefficient), p.Tube),
-        PercentCard p => new PercentRange(p.FullScaleFlow, p.CalibrationPressure, (p.CalibrationAir ?? new AirCard()).Air(), p.Scale, p.FullScaleDifferential),
+        PercentCard p => OnTube(new PercentRange(p.FullScaleFlow, p.CalibrationPressure, (p.CalibrationAir ?? new AirCard()).Air(), p.Scale, p.FullScaleDifferential), p.Tube),
         LaminarCard l => OnTube(new LaminarElement(l.FlowAtReference / l.ReferenceDifferential, Sutherland.Viscosity(l.ReferenceTemperature)), l.Tube),
         DirectCard d => Readout(d),
         _ => throw new ArgumentOutOfRangeException(nameof(range), range.Meter.GetType().Name, "unknown kind of meter"),
@@ -22,9 +22,9 @@ public static class MeterOf
     /// <summary>What kind of number the porter reads off it.</summary>
     public static Dimension ReadingDimension(RangeCard range) => range.Meter switch
     {
-        PercentCard => Dimension.Fraction,
         DirectCard => Dimension.VolumeFlow,
-        OrificeCard { Tube: not null } or PlenumPlateCard { Tube: not null } or LaminarCard { Tube: not null } => Dimension.Length,
+        PercentCard { Tube: null } => Dimension.Fraction,
+        PercentCard or OrificeCard { Tube: not null } or PlenumPlateCard { Tube: not null } or LaminarCard { Tube: not null } => Dimension.Length,
         _ => Dimension.Pressure,
     };
 

@@ -113,12 +113,14 @@ public sealed record PlenumPlateCard(double Diameter, double DischargeCoefficien
 /// <param name="CalibrationPressure">Test pressure it was calibrated at, Pa.</param>
 /// <param name="FullScaleDifferential">Differential at the full mark, Pa.</param>
 /// <param name="CalibrationAir">The room's air at its calibration; null: standard air.</param>
+/// <param name="Tube">The tube its scale lies along, where a length is read off it instead of percent.</param>
 public sealed record PercentCard(
     double FullScaleFlow,
     double CalibrationPressure,
     RangeScale Scale,
     double FullScaleDifferential,
-    AirCard? CalibrationAir = null) : MeterCard;
+    AirCard? CalibrationAir = null,
+    TubeCard? Tube = null) : MeterCard;
 
 /// <summary>A laminar element.</summary>
 /// <param name="FlowAtReference">Volume flow (m3/s) at the reference differential.</param>
