@@ -26,7 +26,14 @@ public sealed class HeldFolder : IDisposable
 
     internal static HeldFolder Take(string folder)
     {
-        var held = FolderLock.TryOpen(Path.Combine(folder, "workbench.lock"), FileAccess.ReadWrite, FileShare.None);
+        var held = TryTake(folder);
+        for (var again = 0; held is null && again < 4; again++)
+        {
+            // Somebody may only have looked whether it is taken.
+            Thread.Sleep(20);
+            held = TryTake(folder);
+        }
+
         if (held is null)
         {
             var address = AddressIn(folder);
@@ -51,8 +58,11 @@ public sealed class HeldFolder : IDisposable
             return null;
         }
 
-        using var free = FolderLock.TryOpen(Path.Combine(folder, "workbench.lock"), FileAccess.ReadWrite, FileShare.None);
+        using var free = TryTake(folder);
         var addressFile = Path.Combine(folder, "workbench.address");
         return free is null && File.Exists(addressFile) ? File.ReadAllText(addressFile) : null;
     }
+
+    private static FileStream? TryTake(string folder) =>
+        FolderLock.TryOpen(Path.Combine(folder, "workbench.lock"), FileAccess.ReadWrite, FileShare.None);
 }

@@ -17,7 +17,7 @@ public sealed partial class Journal
     /// then gives it its name. Saving goes on meanwhile.
     /// </summary>
     /// <param name="toFile">A file that does not exist yet, in a folder that does. While it is being made it is called the same with <c>.part</c> behind.</param>
-    /// <returns>What was written. A record with damaged entries is backed up as it is: look at <see cref="BackupResult.Health"/>.</returns>
+    /// <returns>What was written. A record that is not sound is backed up as it is, as far as it can be read: look at <see cref="BackupResult.Health"/>.</returns>
     /// <exception cref="RecordProblem">The file exists, cannot be written, or did not come out as the record is; no file is left.</exception>
     public BackupResult Backup(string toFile) => Backup(toFile, written: null);
 
@@ -69,18 +69,19 @@ public sealed partial class Journal
         }
     }
 
-    private static RecordHealth VerifyBackup(string part, RecordContents before, long through)
+    private RecordHealth VerifyBackup(string part, RecordContents before, long through)
     {
         using var copy = Database.Open(part);
         RecordFile.SchemaOf(copy, part, Schema.Today);
         var health = Inspection.Of(copy);
         // Entries saved while the copy was made may be in it; every one from before must be, with its hash.
         var then = RecordContents.Of(copy, through);
-        if (health.Faults.Count > 0 || then.Digest != before.Digest || then.Attachments < before.Attachments)
+        var news = health.Faults.Count == 0 ? [] : health.Faults.Except(Check().Faults).ToList();
+        if (news.Count > 0 || then.Digest != before.Digest || then.Attachments < before.Attachments)
         {
             throw new RecordProblem(
                 RecordProblemKind.Damaged,
-                $"The backup {part} did not come out as the record is, so it was removed. {string.Join(" ", health.Faults.Take(3))}",
+                $"The backup {part} did not come out as the record is, so it was removed. {string.Join(" ", news.Take(3))}",
                 "Make the backup on another disk. If it fails there too, restore the latest good one.");
         }
 

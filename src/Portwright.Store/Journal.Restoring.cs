@@ -42,7 +42,7 @@ public sealed partial class Journal
     /// Puts a backup in the record's place. It is copied into the folder and checked there first; the record that was there is kept as
     /// <c>record.before-restore-N.db</c>. Killed at any moment, the folder holds either the old record or the backup, whole.
     /// </summary>
-    /// <param name="evenIfDamaged">Restores a backup in which single entries or pictures are damaged. A damaged file as a whole is always refused.</param>
+    /// <param name="evenIfDamaged">Restores a backup that is not sound, as far as it can be opened at all: the best there is, where no better is left.</param>
     /// <exception cref="RecordProblem">The backup cannot be used, or a Portwright has the record open; the record is as it was.</exception>
     public static RestoreResult Restore(string backupFile, string dataFolder, bool evenIfDamaged = false) =>
         Restore(backupFile, dataFolder, evenIfDamaged, stages: null);
@@ -72,8 +72,14 @@ public sealed partial class Journal
             stages?.Invoke(RestoreStage.Replaced);
             return new RestoreResult(health, kept);
         }
-        catch (Exception error) when (error is SqliteException or IOException or UnauthorizedAccessException)
+        catch (Exception error) when (error is SqliteException or IOException or UnauthorizedAccessException or RecordProblem)
         {
+            DeletePart(paths.Incoming);
+            if (error is RecordProblem)
+            {
+                throw;
+            }
+
             throw RecordProblem.From(error, paths.Live);
         }
     }
@@ -112,14 +118,6 @@ public sealed partial class Journal
         catch (SqliteException error)
         {
             throw RecordProblem.From(error, backup);
-        }
-
-        if (health.Faults.Count > 0)
-        {
-            throw new RecordProblem(
-                RecordProblemKind.Damaged,
-                $"The backup {backup} is damaged; the record was left as it is. {string.Join(" ", health.Faults.Take(3))}",
-                "Choose another backup.");
         }
 
         if (!health.IsSound && !evenIfDamaged)

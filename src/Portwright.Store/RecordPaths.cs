@@ -33,7 +33,7 @@ internal sealed record RecordPaths(string Folder)
         }
     }
 
-    /// <summary>Removes what a killed change or restore left unfinished. Only while the record's lock is held.</summary>
+    /// <summary>Removes what a killed change or restore left unfinished. Only while the record's lock is held, shared or alone.</summary>
     public void ClearLeftovers()
     {
         foreach (var unfinished in new[] { Next, Incoming })
@@ -41,7 +41,8 @@ internal sealed record RecordPaths(string Folder)
             DurableFile.DeleteDatabase(unfinished);
         }
 
-        foreach (var part in Directory.EnumerateFiles(Folder, "record.*.part"))
+        // Only names that are written while the lock is held alone: somebody may be making a backup in this folder.
+        foreach (var part in Directory.EnumerateFiles(Folder, "record.before-*.part"))
         {
             File.Delete(part);
         }

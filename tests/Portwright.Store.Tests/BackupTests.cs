@@ -85,6 +85,23 @@ public sealed class BackupTests : IDisposable
     }
 
     [Fact]
+    public void A_record_that_lacks_an_entry_can_still_be_backed_up_and_brought_back_knowingly()
+    {
+        using (var journal = Journal.Open(_folder.Path))
+        {
+            journal.Append([Invented.ShopNote(), Invented.ShopNote(), Invented.ShopNote()]);
+            Database.Execute(journal.Writer, "DROP TRIGGER entries_are_never_removed; DELETE FROM entries WHERE sequence = 2");
+            var backup = journal.Backup(_elsewhere.File("backup.db"));
+            Assert.Contains("1 of 3 entries are gone.", backup.Health.Faults);
+        }
+
+        Assert.Throws<RecordProblem>(() => Journal.Restore(_elsewhere.File("backup.db"), _elsewhere.File("new")));
+        Journal.Restore(_elsewhere.File("backup.db"), _elsewhere.File("new"), evenIfDamaged: true);
+        using var restored = Journal.Open(_elsewhere.File("new"));
+        Assert.Equal(2, restored.ReadAll().Count);
+    }
+
+    [Fact]
     public void A_changed_byte_in_a_backup_of_a_sound_record_is_noticed_when_it_is_made_and_when_it_is_restored()
     {
         using (var journal = Journal.Open(_folder.Path))
