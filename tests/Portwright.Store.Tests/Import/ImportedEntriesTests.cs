@@ -22,6 +22,19 @@ public sealed class ImportedEntriesTests
     }
 
     [Fact]
+    public void The_same_file_imported_another_day_adds_nothing()
+    {
+        using var folder = new TemporaryFolder();
+        using var journal = Journal.Open(folder.Path);
+        var job = Guid.NewGuid();
+        var preview = SampleFile.Preview("01-lift-and-cfm.csv");
+        var targets = new Dictionary<(string, int?), ImportTarget?> { [("", null)] = new ImportTarget(Guid.NewGuid(), job) };
+        Assert.Equal(6, journal.Append(ImportedEntries.Of(preview, targets, Noon, record: Ledger.Of(journal.ReadJob(job)))));
+        Assert.Empty(ImportedEntries.Of(preview, targets, Noon.AddDays(1), "mk", Ledger.Of(journal.ReadJob(job))));
+        Assert.Equal(6, journal.ReadJob(job).Count);
+    }
+
+    [Fact]
     public void An_entry_carries_the_cell_it_came_from_and_the_text_as_it_stood()
     {
         var preview = SampleFile.Preview("02-thousandths-three-repeats.csv");
