@@ -99,6 +99,12 @@ public sealed record BenchMorning(
             }
 
             var chart = charts.First(c => c.Plate == plate && c.Range == range);
+            if (chart.Answer == ChartAnswer.Go)
+            {
+                // A point where it always lies needs no words.
+                continue;
+            }
+
             foreach (var sentence in chart.Words)
             {
                 Say(chart.Answer, sentence);
