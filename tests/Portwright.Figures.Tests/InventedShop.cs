@@ -16,7 +16,7 @@ internal sealed class InventedShop
     {
         _random = new Random(seed);
         var plates = new[] { new CheckPlate("P-38", 0.00068, 0.0000012, "invented certificate 12") };
-        Bench = new SimulatedBench(Ranges.OfEachKind[1] with { Name = "4" }, plates: plates) { LeakArea = 4e-6, TrueFactor = 1.004 };
+        Bench = new SimulatedBench(Ranges.OfEachKind[5] with { Name = "4" }, plates: plates) { LeakArea = 4e-6, TrueFactor = 1.004 };
         Restate(Bench.BenchId, null, Bench.Card with { Doubt = BenchDoubt.Unknown with { SetUpScatter = 0.0035, SetUpDegrees = 12 } });
         Restate(Bench.JobId, Bench.JobId, new Job($"Tamarack eight{words}", "", new EnginePlan(Cylinders: 8, IntakeCam: new CamLift(0.0087, 1.5, 0), ExhaustCam: new CamLift(0.0083, 1.5, 0), Fuel: "petrol")));
         Restate(Bench.HeadId, Bench.JobId, new Head($"head B{words}"));
@@ -45,7 +45,7 @@ internal sealed class InventedShop
 
     private void Restate(Guid subject, Guid? job, Fact fact) => Bench.Put(Entry.About(subject, job, fact, SimulatedBench.Morning.AddHours(1), "J. Doe"));
 
-    private static double Area(double lift) => 0.00118 * Math.Tanh(lift / 0.0085);
+    private static double Area(double lift) => 0.00118 * Math.Tanh(lift / 0.0115);
 
     private void Sweep(Guid port, int number, double gain, int lifts, double pressure, string done, FlowDirection direction = FlowDirection.Draw, int? planned = null)
     {
@@ -60,7 +60,7 @@ internal sealed class InventedShop
         for (var i = 1; i <= lifts; i++)
         {
             for (var repeat = 0; repeat < (i % 4 == 0 ? 2 : 1); repeat++)
-                Bench.Read(sweep, 0.05 * i * Inch, Area(0.05 * i * Inch) * gain * setUp, r => Math.Round(r * (1 + 0.003 * (_random.NextDouble() - 0.5)), 2), testPressure: pressure);
+                Bench.Read(sweep, 0.05 * i * Inch, Area(0.05 * i * Inch) * gain * setUp, r => Math.Round(r / UnitFactors.InchOfWater * (1 + 0.002 * (_random.NextDouble() - 0.5)), 2) * UnitFactors.InchOfWater, testPressure: pressure);
         }
     }
 
@@ -70,7 +70,7 @@ internal sealed class InventedShop
         {
             var drift = day > days - 3 ? 1.006 : 1;
             var plate = Bench.ReadPlate("P-38", 0.00068 * drift * (1 + 0.004 * (_random.NextDouble() - 0.5)));
-            Bench.Add(new MorningCheck(Bench.BenchId, new DateOnly(2025, 3, 6).AddDays(day), Bench.Air(), Bench.ReadPlate("P-38", 4e-7), [plate]), null);
+            Bench.Add(new MorningCheck(Bench.BenchId, new DateOnly(2025, 2, 1).AddDays(day), Bench.Air(), Bench.ReadPlate("P-38", 4e-7), [plate]), null);
         }
     }
 }

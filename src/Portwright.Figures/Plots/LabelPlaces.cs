@@ -38,7 +38,7 @@ internal sealed class LabelPlaces(Box room)
         foreach (var (candidate, dislike) in Candidates(near, width, height, gap))
         {
             if (dislike >= cost || !room.Holds(candidate) || _taken.Any(t => t.Grown(1).Overlaps(candidate))) continue;
-            var c = dislike + 4 * Crossed(candidate);
+            var c = dislike + 9 * Crossed(candidate);
             if (c < cost) (best, cost) = (candidate, c);
         }
 

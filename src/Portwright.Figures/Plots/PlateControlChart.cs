@@ -29,7 +29,8 @@ public static class PlateControlChart
         var pad = Math.Max(0.1, (high - low) * 0.14);
         var left = Lettering.Width("+00.0", t) + 0.6 * t;
         var right = size.Width - Lettering.Width("centre line", t) - 0.9 * t;
-        var (top, bottom) = (2.4 * t, size.Height - 2.6 * t);
+        var (top, bottom) = (drawn ? 2.4 * t : 3.6 * t, size.Height - 2.6 * t);
+        if (!drawn) pen.Text(0.2 * t, 2.5 * t, Lettering.Fit($"limits from {ChartLimits.FewestPoints} earlier mornings on", t, size.Width - 0.4 * t), t, Role.Quiet);
         var up = new Scale(low - pad, high + pad, bottom, top);
         var across = points.Count > 1 ? new Scale(0, points.Count - 1, left + t, right - t) : new Scale(-1, 1, left + t, right - t);
 
@@ -46,6 +47,12 @@ public static class PlateControlChart
         labels.Take(pen.Marks);
         var places = points.Select((p, i) => new Place(across.At(i), up.At(p.Off))).ToList();
         labels.Avoid(places);
+        if (drawn)
+        {
+            foreach (var limit in (ReadOnlySpan<double>)[limits.UpperLimit, limits.LowerLimit, limits.Centre])
+                labels.Avoid([new(left, up.At(Percent(limit))), new(right, up.At(Percent(limit)))]);
+        }
+
         pen.Polyline(places, new Stroke(Role.Quiet, size.Thick(1.2)));
         var signals = chart.Chart.Signals.ToDictionary(s => s.Point);
         var named = signals.Keys.Where(k => k > skipped).OrderDescending().Take(MostNamed).ToHashSet();
@@ -53,17 +60,6 @@ public static class PlateControlChart
         {
             var signal = signals.GetValueOrDefault(points[i].Number);
             Point(pen, size, places[i], points[i].Off, signal, i == points.Count - 1, limits, labels, named.Contains(points[i].Number), (left, top, bottom), points[i].Date);
-        }
-
-        if (!drawn)
-        {
-            var y = top + 1.2 * t;
-            foreach (var line in Lettering.Wrap($"Limits are drawn from {ChartLimits.FewestPoints} mornings before this one.", t, right - left - t))
-            {
-                var width = Lettering.Width(line, t);
-                if (labels.Find(new(left + 0.5 * t + width / 2, y), width, t, 0) is { } box) pen.Text(box.X, box.Y + Lettering.Ascent * t, line, t, Role.Quiet);
-                y += 1.3 * t;
-            }
         }
 
         return pen.Done(size.Width, size.Height, $"Control chart, plate {chart.Plate}, range {chart.Range}",

@@ -16,13 +16,21 @@ public static class VerdictMark
         _ => "not enough readings",
     };
 
-    /// <summary>The shape as a letter, for a table or a line of text.</summary>
+    /// <summary>The shape as a letter, for a terminal.</summary>
     public static string Letter(Verdict verdict, double difference) => verdict switch
     {
         Verdict.Real => difference < 0 ? "▼" : "▲",
         Verdict.InsideTheNoise => "○",
         _ => "×",
     };
+
+    /// <summary>The shape as a small drawing of its own, 14 by 14, to stand before words.</summary>
+    public static Drawing Draw(Verdict verdict, double difference)
+    {
+        var pen = new Pen();
+        Draw(pen, new(7, 7), 5.4, verdict, difference, 1.6);
+        return pen.Done(14, 14, Words(verdict, difference), "");
+    }
 
     /// <summary>Draws the shape about a centre.</summary>
     public static void Draw(Pen pen, Place centre, double radius, Verdict verdict, double difference, double thick, Role role = Role.Blue)

@@ -1,0 +1,11 @@
+namespace Portwright.Figures;
+
+/// <summary>A sheet of paper in points, 1/72 inch.</summary>
+public sealed record PaperSize(string Name, double Width, double Height)
+{
+    /// <summary>210 by 297 mm (ISO 216).</summary>
+    public static PaperSize A4 { get; } = new("A4", 595.28, 841.89);
+
+    /// <summary>8 1/2 by 11 inch.</summary>
+    public static PaperSize Letter { get; } = new("Letter", 612, 792);
+}
