@@ -84,7 +84,7 @@ public sealed class PortSheetTests
         var fonts = Regex.Matches(pdf, @"/BaseFont /(\S+)").Select(m => m.Groups[1].Value).Distinct().ToList();
         Assert.NotEmpty(fonts);
         Assert.All(fonts, f => Assert.Contains("IBMPlexSans", f, StringComparison.Ordinal));
-        Assert.Equal(Regex.Matches(pdf, "/Type /FontDescriptor").Count, Regex.Matches(pdf, @"/FontFile2 \d+ 0 R").Count);
+        Assert.Equal(Regex.Count(pdf, "/Type /FontDescriptor"), Regex.Count(pdf, @"/FontFile2 \d+ 0 R"));
         Assert.Contains("/MediaBox [0 0 612 792]", pdf, StringComparison.Ordinal);
     }
 

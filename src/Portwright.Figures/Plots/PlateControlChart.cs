@@ -10,8 +10,6 @@ public static class PlateControlChart
     /// <summary>More mornings than this are not drawn apart: the latest are shown.</summary>
     private const int MostMornings = 60;
 
-    private const int MostNamed = 3;
-
     /// <summary>Draws the chart. The scale is measured over certified effective area, less one, in percent.</summary>
     public static Drawing Draw(PlateChart chart, FigureSize size)
     {
@@ -55,7 +53,8 @@ public static class PlateControlChart
 
         pen.Polyline(places, new Stroke(Role.Quiet, size.Thick(1.2)));
         var signals = chart.Chart.Signals.ToDictionary(s => s.Point);
-        var named = signals.Keys.Where(k => k > skipped).OrderDescending().Take(MostNamed).ToHashSet();
+        // A run that goes on signals every morning: each rule is named once, at its latest.
+        var named = chart.Chart.Signals.Where(s => s.Point > skipped).GroupBy(s => s.Rules[0]).Select(g => g.Max(s => s.Point)).ToHashSet();
         for (var i = 0; i < points.Count; i++)
         {
             var signal = signals.GetValueOrDefault(points[i].Number);
@@ -122,7 +121,7 @@ public static class PlateControlChart
         var words = signal is null ? "" : Words(signal.Rules[0]);
         var says = $"{date:yyyy-MM-dd}: {Signed(off, 2)} percent{(words.Length > 0 ? $", {words}" : "")}";
         Box? label = null;
-        if (named && words.Length > 0) label = labels.Find(at, Lettering.Width(words, t), t, 0.8 * t);
+        if (named && words.Length > 0) label = labels.Find(at, Lettering.Width(words, t, Weight.SemiBold), t, 0.8 * t);
         pen.Touchable(says, new Box(at.X - Math.Max(6, t * 0.7), plot.Top, Math.Max(12, t * 1.4), plot.Bottom - plot.Top), seen =>
         {
             if (signal is not null) Signal(seen, size, at, signal, off >= Percent(limits.Centre));

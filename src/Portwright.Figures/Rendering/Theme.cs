@@ -17,7 +17,7 @@ public sealed record Theme(
 {
     /// <summary>Light.</summary>
     public static Theme Paper { get; } = new(
-        "paper", "#f3f1ea", "#fbfaf6", "#1a2227", "#5d686e", "#cfd0c9", "#1d4f91", "#a8620f", "#a3262a", "#e0e4ea", "#dddcd4");
+        "paper", "#f3f1ea", "#fbfaf6", "#1a2227", "#5d686e", "#cfd0c9", "#1d4f91", "#9e5c0e", "#a3262a", "#e0e4ea", "#dddcd4");
 
     /// <summary>Dark.</summary>
     public static Theme Lamp { get; } = new(

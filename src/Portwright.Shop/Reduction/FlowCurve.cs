@@ -87,7 +87,8 @@ public sealed class FlowCurve
         var line = new List<(double, double)>(steps + 1 + Points.Count);
         for (var i = 0; i <= steps; i++)
         {
-            var lift = LowestLift + (HighestLift - LowestLift) * i / steps;
+            // The last step may round to a hair past the highest lift, where the curve gives nothing.
+            var lift = Math.Min(HighestLift, LowestLift + (HighestLift - LowestLift) * i / steps);
             line.Add((lift, _flow.Values.At(lift).Value));
         }
 
