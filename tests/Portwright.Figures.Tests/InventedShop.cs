@@ -16,7 +16,7 @@ internal sealed class InventedShop
     {
         _random = new Random(seed);
         var plates = new[] { new CheckPlate("P-38", 0.00068, 0.0000012, "invented certificate 12") };
-        Bench = new SimulatedBench(Ranges.OfEachKind[5] with { Name = "4" }, plates: plates) { LeakArea = 4e-6, TrueFactor = 1.004 };
+        Bench = new SimulatedBench(Ranges.OfEachKind.First(r => r.Name == "laminar") with { Name = "4" }, plates: plates) { LeakArea = 4e-6, TrueFactor = 1.004 };
         Restate(Bench.BenchId, null, Bench.Card with { Doubt = BenchDoubt.Unknown with { SetUpScatter = 0.0035, SetUpDegrees = 12 } });
         Restate(Bench.JobId, Bench.JobId, new Job($"Tamarack eight{words}", "", new EnginePlan(Cylinders: 8, IntakeCam: new CamLift(0.0087, 1.5, 0), ExhaustCam: new CamLift(0.0083, 1.5, 0), Fuel: "petrol")));
         Restate(Bench.HeadId, Bench.JobId, new Head($"head B{words}"));

@@ -58,8 +58,10 @@ public static class PortSheetPaper
     private static void Coefficients(PaperColumn column, PortSheet sheet, UnitSystem units, double width)
     {
         if (sheet.Windows.Count < 2 || sheet.Port.Fact.Valve is not { } valve) return;
-        var figure = DischargeCoefficients.Draw(sheet.Windows, sheet.ThroatTakesOver / valve.HeadDiameter, new FigureSize(width, 170, 8.5), units);
         column.Space(8);
+        // It takes what the table left of the sheet where that is enough to be read.
+        var height = column.Left >= 125 ? Math.Min(column.Left, 170) : 170;
+        var figure = DischargeCoefficients.Draw(sheet.Windows, sheet.ThroatTakesOver / valve.HeadDiameter, new FigureSize(width, height, 8.5), units);
         column.Put(figure.Height, (pen, y) => { foreach (var mark in Moved.To(figure, Margin, y)) pen.Put(mark); });
     }
 
