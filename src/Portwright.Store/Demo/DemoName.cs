@@ -1,0 +1,36 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace Portwright.Store.Demo;
+
+/// <summary>
+/// In the demo's files a thing is known by a name, <c>"#head B intake 2"</c>. The same name is the same subject in every record, so that
+/// loading the demo again adds nothing.
+/// </summary>
+internal static class DemoName
+{
+    /// <summary>The subject of that name.</summary>
+    public static Guid Subject(string name) => Made("subject|" + name);
+
+    /// <summary>The number of the entry of that name.</summary>
+    public static Guid Number(string name) => Made("entry|" + name);
+
+    /// <summary>The same JSON with every <c>"#name"</c> as its subject.</summary>
+    public static JsonNode? Resolved(JsonNode? node) => node switch
+    {
+        JsonObject o => new JsonObject(o.Select(p => KeyValuePair.Create(p.Key, Resolved(p.Value)))),
+        JsonArray a => new JsonArray([.. a.Select(Resolved)]),
+        JsonValue v when v.TryGetValue<string>(out var text) && text.StartsWith('#') => JsonValue.Create(Subject(text[1..])),
+        _ => node?.DeepClone(),
+    };
+
+    // RFC 9562 version 8: 122 bits of a SHA-256, the version and variant set.
+    private static Guid Made(string from)
+    {
+        var bytes = SHA256.HashData(Encoding.UTF8.GetBytes("portwright demo shop|" + from)).AsSpan(0, 16);
+        bytes[6] = (byte)((bytes[6] & 0x0F) | 0x80);
+        bytes[8] = (byte)((bytes[8] & 0x3F) | 0x80);
+        return new Guid(bytes, bigEndian: true);
+    }
+}
