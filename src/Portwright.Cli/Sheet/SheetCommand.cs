@@ -1,0 +1,49 @@
+using System.CommandLine;
+using Portwright.Cli.Record;
+using Portwright.Cli.Terminal;
+using Portwright.Shop.Sheets;
+using Portwright.Shop.Units;
+
+namespace Portwright.Cli.Sheet;
+
+/// <summary><c>portwright sheet</c>: everything known of one port at one cut.</summary>
+internal static class SheetCommand
+{
+    public static Command Make()
+    {
+        var port = new Argument<string?>("PORT") { Description = "\"intake 2\", or \"head B intake 2\"; without it the port tested last", Arity = ArgumentArity.ZeroOrOne };
+        var job = new Option<string?>("--job") { Description = "the job, by its name or part of it", HelpName = "NAME" };
+        var head = new Option<string?>("--head") { Description = "the head, by its name or part of it", HelpName = "NAME" };
+        var cut = new Option<int?>("--cut") { Description = "the number of the cut; without it the latest", HelpName = "N" };
+        var files = SheetFiles.All.Select(f => (f.Kind, Option: new Option<string?>("--" + f.Kind) { Description = f.Words, HelpName = "FILE" })).ToList();
+        var (data, json, si) = (CommandWords.Data(), CommandWords.Json(), CommandWords.Si());
+        var command = new Command("sheet", "the port sheet of one port at one cut, in the terminal or as a file") { port, job, head, cut };
+        foreach (var (_, option) in files) command.Options.Add(option);
+        command.Options.Add(data);
+        command.Options.Add(json);
+        command.Options.Add(si);
+        command.Does(parsed =>
+        {
+            using var record = OpenRecord.At(parsed.GetValue(data));
+            var units = parsed.GetValue(si) ? UnitSystem.Si : UnitSystem.UsCustomary;
+            var of = record.PortNamed(record.JobNamed(parsed.GetValue(job)), parsed.GetValue(port), parsed.GetValue(head));
+            if (record.Ledger.CutsOf(of.Id).Count == 0) throw new Refusal($"{of.Fact.Name} has no cut yet. Cut 0 is the port as received: record its first sweep in the workbench.");
+            var sheet = PortSheet.Of(record.Ledger, of.Id, record.CutNumbered(of, parsed.GetValue(cut)));
+            RecordVerb.Warn(parsed, record);
+            var output = parsed.InvocationConfiguration.Output;
+            var written = files.Select(f => (f.Kind, Path: parsed.GetValue(f.Option))).Where(f => f.Path is not null).ToList();
+            foreach (var (kind, path) in written)
+            {
+                SheetFiles.Write(kind, path!, sheet, units, record.Journal);
+                if (!parsed.GetValue(json)) new Page(output).Paragraph($"Written: {Path.GetFullPath(path!)}");
+            }
+            if (parsed.GetValue(json)) SheetJson.Write(output, sheet, record.LeftOut);
+            else if (written.Count == 0) new SheetPage(output, sheet, units).Write();
+            return ExitCode.Done;
+        });
+        return command.Example(
+            "portwright sheet",
+            "portwright sheet \"head B intake 2\" --cut 3",
+            "portwright sheet \"head B intake 2\" --pdf intake-2.pdf --png intake-2.png");
+    }
+}
