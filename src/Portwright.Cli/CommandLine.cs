@@ -1,5 +1,10 @@
 using System.CommandLine;
+using Portwright.Cli.Bench;
 using Portwright.Cli.Calc;
+using Portwright.Cli.Import;
+using Portwright.Cli.Record;
+using Portwright.Cli.Serve;
+using Portwright.Cli.Sheet;
 using Portwright.Cli.Terminal;
 
 namespace Portwright.Cli;
@@ -49,7 +54,15 @@ public static class CommandLine
     private static RootCommand Root()
     {
         var root = new RootCommand("Portwright: from flow-bench readings to a port sheet, with the doubt of every number.");
+        root.Subcommands.Add(DemoCommand.Make());
+        root.Subcommands.Add(ServeCommand.Make());
+        root.Subcommands.Add(JobsCommand.Make());
+        root.Subcommands.Add(SheetCommand.Make());
+        root.Subcommands.Add(ImportCommand.Make());
+        root.Subcommands.Add(CheckCommand.Make());
         root.Subcommands.Add(CalcCommand.Make());
+        root.Subcommands.Add(KeepingCommands.Backup());
+        root.Subcommands.Add(KeepingCommands.Restore());
         root.Example(
             "portwright demo",
             "portwright calc restate --flow 180cfm --from 10inH2O",

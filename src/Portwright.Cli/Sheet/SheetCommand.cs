@@ -34,7 +34,7 @@ internal static class SheetCommand
             var written = files.Select(f => (f.Kind, Path: parsed.GetValue(f.Option))).Where(f => f.Path is not null).ToList();
             foreach (var (kind, path) in written)
             {
-                SheetFiles.Write(kind, path!, sheet, units, record.Journal);
+                SheetFiles.Write(kind, path!, sheet, units);
                 if (!parsed.GetValue(json)) new Page(output).Paragraph($"Written: {Path.GetFullPath(path!)}");
             }
             if (parsed.GetValue(json)) SheetJson.Write(output, sheet, record.LeftOut);

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Portwright.Cli.Terminal;
+using Portwright.Physics.Statistics;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Reduction;
@@ -86,12 +87,12 @@ internal sealed class SheetPage(TextWriter output, PortSheet sheet, UnitSystem u
         }
         _page.Line("bench");
         _page.Pair(bench.Fact.Name, sheet.Flow?.Sweeps[^1].Factor is { } factor
-            ? $"meter factor {Number(factor.Factor, Dimension.Ratio)}" + (factor.From is { } from ? $", calibrated {from.Fact.Date.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : ", never calibrated")
+            ? (factor.From is { } from ? $"range {from.Fact.Range}, meter factor {Number(factor.Factor, Dimension.Ratio)}, calibrated {from.Fact.Date.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : $"meter factor {Number(factor.Factor, Dimension.Ratio)}, never calibrated")
             : "");
         if (sheet.Flow?.Sweeps[^1].LeakArea is { } leak) _page.Pair("leak taken off", Print.WithDoubt(leak.Value, leak.Expanded(), Dimension.Area, units));
         if (sheet.Morning is { } morning)
         {
-            _page.Pair($"morning check, {morning.Mornings[^1].Check.Fact.Date.ToString("d MMM", CultureInfo.InvariantCulture)}", $"{morning.Answer.ToString().ToLowerInvariant()}. {string.Join(' ', morning.Words)}");
+            _page.Pair($"morning check, {morning.Mornings[^1].Check.Fact.Date.ToString("d MMM", CultureInfo.InvariantCulture)}", morning.Answer == ChartAnswer.Go ? $"go. {string.Join(' ', morning.Words)}" : $"{morning.Answer.ToString().ToLowerInvariant()}, see below");
         }
         else _page.Pair("morning check", "none made");
     }
