@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Portwright.Cli.Bench;
 using Portwright.Cli.Calc;
+using Portwright.Cli.Export;
 using Portwright.Cli.Import;
 using Portwright.Cli.Record;
 using Portwright.Cli.Serve;
@@ -59,6 +60,7 @@ public static class CommandLine
         root.Subcommands.Add(JobsCommand.Make());
         root.Subcommands.Add(SheetCommand.Make());
         root.Subcommands.Add(ImportCommand.Make());
+        root.Subcommands.Add(ExportCommand.Make());
         root.Subcommands.Add(CheckCommand.Make());
         root.Subcommands.Add(CalcCommand.Make());
         root.Subcommands.Add(KeepingCommands.Backup());

@@ -17,7 +17,8 @@ internal sealed record Shell(int ExitCode, string Output, string Error)
     public static JsonObject Json(params string[] args)
     {
         var shell = Run([.. args, "--json"]);
-        Assert.True(shell.ExitCode == 0, shell.Error);
+        // A check that says look still prints its result.
+        Assert.True(shell.ExitCode is 0 or 1, shell.Error);
         return JsonNode.Parse(shell.Output)!.AsObject();
     }
 

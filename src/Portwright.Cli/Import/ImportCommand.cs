@@ -12,7 +12,7 @@ internal static class ImportCommand
 {
     public static Command Make()
     {
-        var files = new Argument<string[]>("FILE") { Description = "CSV, text or .xlsx", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>("FILE") { Description = "CSV, text or .xlsx; or one .json job document", Arity = ArgumentArity.OneOrMore };
         var job = new Option<string?>("--job") { Description = "the job the readings belong to, by its name or part of it", HelpName = "NAME" };
         var head = new Option<string?>("--head") { Description = "the head", HelpName = "NAME" };
         var port = new Option<string?>("--port-name") { Description = "the port, where the file names none: \"intake 2\"", HelpName = "PORT" };
@@ -32,6 +32,8 @@ internal static class ImportCommand
         return command.Does(parsed =>
         {
             var units = parsed.GetValue(si) ? UnitSystem.Si : UnitSystem.UsCustomary;
+            if (parsed.GetRequiredValue(files) is [var only] && only.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
+                return DocumentImport.Run(only, parsed.GetValue(data), parsed.GetValue(yes), parsed.GetValue(json), parsed.InvocationConfiguration.Output);
             var previews = parsed.GetRequiredValue(files).Select(f => Preview(f, parsed.GetValue(sheet), units)).ToList();
             var output = parsed.InvocationConfiguration.Output;
             if (parsed.GetValue(json)) PreviewPage.Json(output, previews);
@@ -53,6 +55,7 @@ internal static class ImportCommand
             return ExitCode.Done;
         }).Example(
             "portwright import sweep.csv",
+            "portwright import tamarack.json --yes",
             "portwright import sweep.csv --port-name \"head B intake 2\" --cut 3 --range 4 --yes");
     }
 

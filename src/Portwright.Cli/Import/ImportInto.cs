@@ -39,7 +39,7 @@ internal sealed partial record ImportInto(
             var at = before?.Entry.At ?? now;
             CheckRanges(bench, readings);
             if (before is null) entries.Add(new Entry(Made($"entry|{sweep:N}"), sweep, job.Id, at, "", preview.Table.FileName, SweepOf(cut, bench, port, readings)));
-            entries.AddRange(ImportedEntries.Of(preview, preview.Sweeps.ToDictionary(s => s, s => s == own ? new ImportTarget(sweep, job.Id) : null), at));
+            entries.AddRange(ImportedEntries.Of(preview, preview.Sweeps.ToDictionary(s => s, s => s == own ? new ImportTarget(sweep, job.Id) : null), at, "", Record.Ledger));
         }
         return entries;
     }
