@@ -35,7 +35,7 @@ internal static class DemoCommand
                 SheetFiles.Write("pdf", pdf, sheet, units);
                 page.Pair("port sheet as PDF", pdf);
             }
-            return parsed.GetValue(noServe) ? ExitCode.Done : ServeCommand.Run(folder, parsed.GetValue(port), page);
+            return parsed.GetValue(noServe) ? ExitCode.Done : ServeCommand.Run(folder, parsed.GetValue(port), units, output);
         }).Example("portwright demo", "portwright demo --no-serve");
     }
 

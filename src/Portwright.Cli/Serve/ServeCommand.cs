@@ -1,7 +1,13 @@
 using System.CommandLine;
+using System.Globalization;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.Extensions.Hosting;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
+using Portwright.Shop.Units;
 using Portwright.Store;
+using Portwright.Store.Demo;
+using Portwright.Web;
 
 namespace Portwright.Cli.Serve;
 
@@ -12,21 +18,46 @@ internal static class ServeCommand
 
     public static Option<int> Port() => new("--port")
     {
-        Description = $"TCP port on 127.0.0.1 (usual: {UsualPort}; 0 takes a free one)",
+        Description = string.Create(CultureInfo.InvariantCulture, $"TCP port on 127.0.0.1 (usual: {UsualPort}; 0 takes a free one)"),
         HelpName = "N",
         DefaultValueFactory = _ => UsualPort,
     };
 
     public static Command Make()
     {
-        var (port, data) = (Port(), CommandWords.Data());
-        return new Command("serve", "the workbench in the browser, for this machine alone") { port, data }
-            .Does(parsed => Run(DataFolder.Resolve(parsed.GetValue(data)), parsed.GetValue(port), new Page(parsed.InvocationConfiguration.Output)))
+        var (port, data, si) = (Port(), CommandWords.Data(), CommandWords.Si());
+        return new Command("serve", "the workbench in the browser, for this machine alone") { port, data, si }
+            .Does(parsed => Run(
+                DataFolder.Resolve(parsed.GetValue(data)), parsed.GetValue(port),
+                parsed.GetValue(si) ? UnitSystem.Si : UnitSystem.UsCustomary, parsed.InvocationConfiguration.Output))
             .Example("portwright serve", "portwright serve --data /srv/shop --port 5200");
     }
 
-    public static int Run(string folder, int port, Page page)
+    /// <summary>Serves until it is told to end.</summary>
+    public static int Run(string folder, int port, UnitSystem units, TextWriter output)
     {
-        throw new Refusal("not here yet " + folder + port + page);
+        if (port is < 0 or > 65535) throw new Refusal(string.Create(CultureInfo.InvariantCulture, $"--port {port} is not a port. Type a number from 1 to 65535, or 0 for a free one."));
+        using var held = DataFolder.Hold(folder);
+        using var journal = Journal.Open(folder);
+        using var workbench = Workbench.Build(new WorkbenchOptions(journal, folder, port, units, record => DemoShop.Load(record)));
+        try
+        {
+            workbench.Start();
+        }
+        catch (IOException busy) when (busy.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
+        {
+            throw new Refusal(string.Create(CultureInfo.InvariantCulture, $"Port {port} is taken by another program. Choose another with --port, or --port 0 for a free one."), ExitCode.File);
+        }
+
+        var address = workbench.Urls.First();
+        held.Announce(address);
+        var page = new Page(output);
+        page.Line();
+        page.Pair("workbench", address, 0);
+        page.Pair("record", folder, 0);
+        page.Line("Open the address in the browser. Ctrl+C ends it; every reading shown as saved is kept.");
+        output.Flush();
+        workbench.WaitForShutdown();
+        return ExitCode.Done;
     }
 }

@@ -13,6 +13,8 @@ internal static class SheetFiles
     [
         ("svg", "write the figure of flow over lift as SVG"),
         ("png", "write the figure of flow over lift as PNG"),
+        ("pdf", "write the whole sheet as PDF, Letter; A4 with --si"),
+        ("html", "write the whole sheet as one page that needs nothing else"),
     ];
 
     public static void Write(string kind, string path, PortSheet sheet, UnitSystem units)
@@ -21,6 +23,8 @@ internal static class SheetFiles
         {
             "svg" => Encoding.UTF8.GetBytes(Svg.Standalone(Figure(sheet, units), Theme.White)),
             "png" => Png.Render(Figure(sheet, units), Theme.White),
+            "pdf" => PortSheetPaper.Pdf(sheet, units == UnitSystem.Si ? PaperSize.A4 : PaperSize.Letter, units),
+            "html" => Encoding.UTF8.GetBytes(PortSheetHtml.Render(sheet, units)),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, string.Join(", ", All.Select(a => a.Kind))),
         };
         File.WriteAllBytes(path, bytes);
