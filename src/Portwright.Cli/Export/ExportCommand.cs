@@ -63,6 +63,6 @@ internal static class ExportCommand
     {
         // Half a job handed on as a whole one would be believed.
         if (record.LeftOut.Count > 0) throw new Refusal("Some entries cannot be read, so the document would not be the whole job. Restore a sound backup first.", ExitCode.File);
-        return JobDocumentFile.Write(JobDocument.Of(record.Ledger.Entries, job.Id, content => record.Journal.Attachment(content)?.Bytes));
+        return JobDocumentFile.Write(JobDocument.Of(record.Ledger.Entries, job.Id, record.Journal.Attachment));
     }
 }

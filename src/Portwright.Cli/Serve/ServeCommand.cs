@@ -1,5 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
+using System.Net;
+using System.Net.Sockets;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.Hosting;
 using Portwright.Cli.Record;
@@ -37,6 +39,7 @@ internal static class ServeCommand
     public static int Run(string folder, int port, UnitSystem units, TextWriter output)
     {
         if (port is < 0 or > 65535) throw new Refusal(string.Create(CultureInfo.InvariantCulture, $"--port {port} is not a port. Type a number from 1 to 65535, or 0 for a free one."));
+        if (port != 0) RefuseIfTaken(port);
         using var held = DataFolder.Hold(folder);
         using var journal = Journal.Open(folder);
         using var workbench = Workbench.Build(new WorkbenchOptions(journal, folder, port, units, record => DemoShop.Load(record)));
@@ -46,7 +49,7 @@ internal static class ServeCommand
         }
         catch (IOException busy) when (busy.InnerException is Microsoft.AspNetCore.Connections.AddressInUseException)
         {
-            throw new Refusal(string.Create(CultureInfo.InvariantCulture, $"Port {port} is taken by another program. Choose another with --port, or --port 0 for a free one."), ExitCode.File);
+            throw Taken(port);
         }
 
         var address = workbench.Urls.First();
@@ -55,9 +58,26 @@ internal static class ServeCommand
         page.Line();
         page.Pair("workbench", address, 0);
         page.Pair("record", folder, 0);
-        page.Line("Open the address in the browser. Ctrl+C ends it; every reading shown as saved is kept.");
+        page.Paragraph("Open the address in the browser. Ctrl+C ends it; every reading shown as saved is kept.");
         output.Flush();
         workbench.WaitForShutdown();
         return ExitCode.Done;
     }
+
+    /// <summary>Asked first, because the host writes a page of its own troubles when it cannot have its port.</summary>
+    private static void RefuseIfTaken(int port)
+    {
+        try
+        {
+            using var free = new TcpListener(IPAddress.Loopback, port);
+            free.Start();
+        }
+        catch (SocketException)
+        {
+            throw Taken(port);
+        }
+    }
+
+    private static Refusal Taken(int port) =>
+        new(string.Create(CultureInfo.InvariantCulture, $"Port {port} is taken by another program, or closed to you. Choose another with --port, or --port 0 for a free one."), ExitCode.File);
 }

@@ -72,9 +72,9 @@ internal sealed class SheetPage(TextWriter output, PortSheet sheet, UnitSystem u
         _page.Line();
         var whole = against.Curves.WholeCurve;
         _page.Line($"cut {against.This.Cut.Fact.Number} less cut {against.Last.Cut.Fact.Number}{(which == "first" ? ", the first tested" : "")}");
-        _page.Pair("whole curve", $"{Signed(whole.Of)}  {VerdictWords.Short(whole)}{More(whole)}");
+        _page.Pair("whole curve", $"{Signed(whole.Of)}, {VerdictWords.Short(whole)}{More(whole)}");
         foreach (var band in against.Curves.Bands)
-            _page.Pair($"{band.Band.Name}, {Lift(band.TestedFrom)} to {Lift(band.TestedTo)}", $"{Signed(band.Difference.Of)}  {VerdictWords.Short(band.Difference)}{More(band.Difference)}");
+            _page.Pair($"{band.Band.Name}, {Lift(band.TestedFrom)} to {Lift(band.TestedTo)}", $"{Signed(band.Difference.Of)}, {VerdictWords.Short(band.Difference)}{More(band.Difference)}");
     }
 
     private void Bench()
