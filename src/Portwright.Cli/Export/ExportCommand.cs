@@ -3,7 +3,6 @@ using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
-using Portwright.Store;
 using Portwright.Store.Export;
 
 namespace Portwright.Cli.Export;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Portwright.Cli.Terminal;
-using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Units;

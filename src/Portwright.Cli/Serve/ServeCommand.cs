@@ -2,8 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using System.Net;
 using System.Net.Sockets;
-using Microsoft.AspNetCore.Builder;
-using Microsoft.Extensions.Hosting;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
 using Portwright.Shop.Units;
