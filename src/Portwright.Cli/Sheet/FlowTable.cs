@@ -14,9 +14,9 @@ internal sealed class FlowTable(Page page, PortSheet sheet, UnitSystem units)
         var against = sheet.AgainstLast;
         var windows = sheet.Windows.Count > 0;
         var unit = Print.UnitName(Dimension.VolumeFlow, units);
-        var top = new StringBuilder().Append("  ").Append("lift".PadRight(7)).Append($"flow, {unit}".PadRight(16));
+        var top = new StringBuilder().Append("  ").Append("lift".PadRight(7)).Append(("flow, " + unit).PadRight(16));
         if (windows) top.Append("L/D".PadRight(6)).Append("Cd curtain, window, throat".PadRight(27));
-        if (against is not null) top.Append($"less cut {against.Last.Cut.Fact.Number}");
+        if (against is not null) top.Append("less cut ").Append(against.Last.Cut.Fact.Number);
         page.Line(top.ToString());
         foreach (var point in sheet.Flow!.Curve.Points)
         {
