@@ -72,7 +72,7 @@ internal static class SheetSections
         }
 
         if (sheet.Bench is { } bench)
-            words.Add($"set-up scatter {Print.Number(bench.Fact.Doubt.SetUpScatter, Dimension.Fraction, units, 2)}, repeat {Print.Number(bench.Fact.Doubt.RepeatScatter, Dimension.Fraction, units, 2)}, drift in a day {Print.Number(bench.Fact.Doubt.Drift, Dimension.Fraction, units, 2)} (standard uncertainties of the bench card).");
+            words.Add($"set-up scatter {Print.Number(bench.Fact.Doubt.SetUpScatter, Dimension.Fraction, units, 2)}, repeat {Print.Number(bench.Fact.Doubt.RepeatScatter, Dimension.Fraction, units, 2)}, day to day {Print.Number(bench.Fact.Doubt.Drift, Dimension.Fraction, units, 2)} (standard uncertainties of the bench card).");
         return [.. words.Select(Capital)];
     }
 
