@@ -1,7 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Portwright.Shop.Record;
 using Portwright.Shop.Sheets;
-using Portwright.Shop.Units;
 using Portwright.Store.Demo;
 
 namespace Portwright.Bench;

@@ -13,7 +13,7 @@ internal static class Appending
     {
         using var journal = Journal.Open(folder);
         var output = Console.OpenStandardOutput();
-        for (var next = from; ; )
+        for (var next = from; ;)
         {
             var unit = UnitFrom(next);
             journal.Append(unit);

@@ -2,7 +2,6 @@ using CsCheck;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
-using Portwright.Shop.Units;
 
 namespace Portwright.Figures.Tests;
 

@@ -73,12 +73,14 @@ public sealed class BackupTests : IDisposable
                 using var file = new FileStream(part, FileMode.Open);
                 file.Position = 5 * 4096;
                 file.Write(new byte[4096]);
-            },
+            }
+            ,
             _ => part =>
             {
                 using var file = new FileStream(part, FileMode.Open);
                 file.SetLength(file.Length - 4096);
-            },
+            }
+            ,
         };
         Assert.Equal(RecordProblemKind.Damaged, Assert.Throws<RecordProblem>(() => journal.Backup(_elsewhere.File("backup.db"), written)).Kind);
         Assert.Empty(_elsewhere.Files());

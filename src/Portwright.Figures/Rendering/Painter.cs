@@ -45,7 +45,10 @@ internal sealed class Painter(SKCanvas canvas, Theme theme)
     {
         using var font = new SKFont(Typeface.Face(t.Weight), (float)t.Size)
         {
-            Hinting = SKFontHinting.None, LinearMetrics = true, Subpixel = true, Edging = SKFontEdging.Antialias,
+            Hinting = SKFontHinting.None,
+            LinearMetrics = true,
+            Subpixel = true,
+            Edging = SKFontEdging.Antialias,
         };
         using var paint = Filled(t.Role);
         var align = t.Anchor switch { Anchor.Start => SKTextAlign.Left, Anchor.Middle => SKTextAlign.Center, _ => SKTextAlign.Right };

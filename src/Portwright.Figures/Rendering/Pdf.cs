@@ -14,8 +14,14 @@ public static class Pdf
         using var stream = new MemoryStream();
         var about = new SKDocumentPdfMetadata
         {
-            Title = pages[0].Title, Subject = pages[0].Description, Creator = "Portwright", Producer = "Portwright", RasterDpi = 300, EncodingQuality = 101,
-            Creation = created?.DateTime, Modified = created?.DateTime,
+            Title = pages[0].Title,
+            Subject = pages[0].Description,
+            Creator = "Portwright",
+            Producer = "Portwright",
+            RasterDpi = 300,
+            EncodingQuality = 101,
+            Creation = created?.DateTime,
+            Modified = created?.DateTime,
         };
         using (var document = SKDocument.CreatePdf(stream, about))
         {

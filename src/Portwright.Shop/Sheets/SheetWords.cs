@@ -1,8 +1,8 @@
+using Portwright.Physics.Statistics;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Units;
-using Portwright.Physics.Statistics;
 
 namespace Portwright.Shop.Sheets;
 

@@ -1,5 +1,4 @@
 using Portwright.Physics.Statistics;
-using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
