@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using System.Text.Json.Nodes;
 
 namespace Portwright.Store.Demo;
@@ -11,10 +9,10 @@ namespace Portwright.Store.Demo;
 internal static class DemoName
 {
     /// <summary>The subject of that name.</summary>
-    public static Guid Subject(string name) => Made("subject|" + name);
+    public static Guid Subject(string name) => NamedNumber.Of("portwright demo shop|subject|" + name);
 
     /// <summary>The number of the entry of that name.</summary>
-    public static Guid Number(string name) => Made("entry|" + name);
+    public static Guid Number(string name) => NamedNumber.Of("portwright demo shop|entry|" + name);
 
     /// <summary>The same JSON with every <c>"#name"</c> as its subject.</summary>
     public static JsonNode? Resolved(JsonNode? node) => node switch
@@ -24,13 +22,4 @@ internal static class DemoName
         JsonValue v when v.TryGetValue<string>(out var text) && text.StartsWith('#') => JsonValue.Create(Subject(text[1..])),
         _ => node?.DeepClone(),
     };
-
-    // RFC 9562 version 8: 122 bits of a SHA-256, the version and variant set.
-    private static Guid Made(string from)
-    {
-        var bytes = SHA256.HashData(Encoding.UTF8.GetBytes("portwright demo shop|" + from)).AsSpan(0, 16);
-        bytes[6] = (byte)((bytes[6] & 0x0F) | 0x80);
-        bytes[8] = (byte)((bytes[8] & 0x3F) | 0x80);
-        return new Guid(bytes, bigEndian: true);
-    }
 }

@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Security.Cryptography;
-using System.Text;
 using Portwright.Shop.Record;
 
 namespace Portwright.Store.Import;
@@ -39,23 +37,14 @@ public static class ImportedEntries
                let target = targets[(r.Port, r.Cut)]
                where target is not null
                let cell = string.Create(CultureInfo.InvariantCulture, $"{preview.Table.FileHash}|{preview.Table.Sheet}|{r.Row}|{r.Column}|{target.Sweep:N}")
-               let number = Made("entry|" + cell)
+               let number = NamedNumber.Of("entry|" + cell)
                where !saved.Contains(number)
                select new Entry(
-                   number, Made("reading|" + cell), target.Job, at, hand, Source(preview.Table, r),
+                   number, NamedNumber.Of("reading|" + cell), target.Job, at, hand, Source(preview.Table, r),
                    new FlowReading(target.Sweep, r.Lift, r.Reading, r.Range is { Length: > 0 } range ? range : target.Range, r.TestPressure)),
         ];
     }
 
     private static string Source(RawTable table, ImportedReading reading) =>
         table.Sheet is null ? $"{table.FileName}, {reading.Address}" : $"{table.FileName}, {TableFile.ShownName(table.Sheet)}, {reading.Address}";
-
-    // RFC 9562 version 8: 122 bits of a SHA-256, the version and variant set.
-    private static Guid Made(string from)
-    {
-        var bytes = SHA256.HashData(Encoding.UTF8.GetBytes(from)).AsSpan(0, 16);
-        bytes[6] = (byte)((bytes[6] & 0x0F) | 0x80);
-        bytes[8] = (byte)((bytes[8] & 0x3F) | 0x80);
-        return new Guid(bytes, bigEndian: true);
-    }
 }
