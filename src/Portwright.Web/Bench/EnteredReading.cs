@@ -1,0 +1,65 @@
+using Portwright.Shop.Bench;
+using Portwright.Shop.Record;
+using Portwright.Shop.Units;
+
+namespace Portwright.Web.Bench;
+
+/// <summary>
+/// A reading as the browser's entry box sends it. The browser numbers it and keeps it until it hears that it is saved, so that it may
+/// come twice; everything the entry says follows from what is here, so that the second is the same as the first.
+/// </summary>
+/// <param name="Number">Made in the browser when Enter was pressed.</param>
+/// <param name="Lift">With its unit.</param>
+/// <param name="Text">What was typed, letter for letter.</param>
+/// <param name="At">When Enter was pressed.</param>
+public sealed record EnteredReading(Guid Number, string Lift, string Text, DateTimeOffset At, string? Range, string? Pressure, string? Sound, string? Hand)
+{
+    private static readonly string[] Sounds = ["steady", "whistles", "rattles"];
+
+    /// <summary>The entry to save, or the sentence that says why not.</summary>
+    public (Entry? Entry, string? Problem) Entry(Kept<Sweep> sweep, Kept<BenchCard> bench, UnitSystem units)
+    {
+        if (Number == Guid.Empty)
+        {
+            return (null, "The reading came without a number. Load the page again and type it again.");
+        }
+
+        if (!TypedNumber.TryParse(Lift, Dimension.Lift, units, "Lift", out var lift, out var problem))
+        {
+            return (null, problem);
+        }
+
+        var name = string.IsNullOrEmpty(Range) ? sweep.Fact.Range : Range;
+        if (bench.Fact.RangeNamed(name) is not { } range)
+        {
+            return (null, $"The bench card has no range named \"{name}\". Choose one that is on the card.");
+        }
+
+        var dimension = MeterOf.ReadingDimension(range);
+        if (!TypedNumber.TryParse(Text, dimension, units, "Reading", DecimalMark.Either, Unit.Find(range.Unit, dimension), out var reading, out problem))
+        {
+            return (null, problem);
+        }
+
+        Typed? pressure = null;
+        if (!string.IsNullOrWhiteSpace(Pressure))
+        {
+            if (!TypedNumber.TryParse(Pressure, Dimension.Pressure, units, "Test pressure", out var typed, out problem))
+            {
+                return (null, problem);
+            }
+
+            pressure = typed;
+        }
+
+        var fact = new FlowReading(
+            sweep.Id,
+            lift,
+            reading,
+            name == sweep.Fact.Range ? "" : name,
+            pressure,
+            Sound: Sounds.Contains(Sound) ? Sound! : "");
+        var hand = new string([.. (Hand ?? "").Where(c => !char.IsControl(c)).Take(40)]);
+        return (new Entry(Number, Number, sweep.Entry.Job, At, hand, "typed", fact), null);
+    }
+}

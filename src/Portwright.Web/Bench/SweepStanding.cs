@@ -1,0 +1,91 @@
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Bench;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Sheets;
+using Portwright.Shop.Units;
+using Portwright.Web.Shell;
+
+namespace Portwright.Web.Bench;
+
+/// <summary>How a sweep stands, in the words the bench page shows: made anew after each saved reading.</summary>
+/// <param name="Lifts">The plan's lifts in the order asked, then lifts read beyond the plan.</param>
+/// <param name="Last">The last reading taken that stands: what "take back" takes back.</param>
+/// <param name="TakenBack">The reading taken back last, while nothing was read since.</param>
+public sealed record SweepStanding(IReadOnlyList<LiftStanding> Lifts, ReadingStanding? Last, ReadingStanding? TakenBack)
+{
+    public static SweepStanding Of(Ledger ledger, Guid sweepId, UnitSystem units)
+    {
+        var sweep = ledger.Get<Sweep>(sweepId);
+        var plan = SweepPlan.Of(ledger, sweep);
+        var cut = ledger.Get<Cut>(sweep.Fact.Cut);
+        var reduced = SweepReduction.Reduce(ledger, sweep);
+        var against = Earlier(ledger, cut) is { } earlier && CutFlow.Of(ledger, cut) is { } flow ? CutComparison.Between(flow, earlier) : null;
+
+        LiftStanding Standing(Typed lift)
+        {
+            var si = lift.Si(Dimension.Lift);
+            var readings = plan.Readings.Count(r => Same(r.Fact.Lift, si));
+            var point = reduced.Curve.Points.FirstOrDefault(p => Math.Abs(p.Lift - si) <= SweepReduction.SameLift);
+            var difference = against?.Curves.Lifts.FirstOrDefault(d => Math.Abs(d.Lift - si) <= SweepReduction.SameLift)?.Difference;
+            return new LiftStanding(
+                Key(lift),
+                Print.Bare(si, Dimension.Lift, units),
+                readings,
+                point is null ? null : FlowWords.Value(point.Flow, units),
+                point is null ? null : FlowWords.Doubt(point.Flow, units),
+                difference is null ? null : FlowWords.ShapeOf(difference),
+                difference is null || against is null ? null : FlowWords.Against(difference, $"cut {against.Last.Cut.Fact.Number}", units));
+        }
+
+        var lifts = new List<Typed>(sweep.Fact.Lifts);
+        foreach (var reading in plan.Readings)
+        {
+            if (!lifts.Any(l => Same(l, reading.Fact.Lift.Si(Dimension.Lift))))
+            {
+                lifts.Add(reading.Fact.Lift);
+            }
+        }
+
+        return new SweepStanding(
+            [.. lifts.Select(Standing)],
+            plan.Readings.Count > 0 ? ReadingStanding.Of(plan.Readings[^1], units) : null,
+            LastTakenBack(ledger, sweepId) is { } back ? ReadingStanding.Of(back, units) : null);
+    }
+
+    /// <summary>The latest earlier cut of the port that was tested: the ghost behind the curve.</summary>
+    public static CutFlow? Earlier(Ledger ledger, Kept<Cut> cut) => ledger.CutsOf(cut.Fact.Port)
+        .Where(c => c.Fact.Number < cut.Fact.Number)
+        .Reverse()
+        .Select(c => CutFlow.Of(ledger, c))
+        .FirstOrDefault(f => f is not null);
+
+    /// <summary>A lift with its unit, so that it is read back the same whatever units the page shows.</summary>
+    public static string Key(Typed lift) => FormattableString.Invariant($"{lift.Value:R} {lift.Unit}");
+
+    private static bool Same(Typed lift, double si) => Math.Abs(lift.Si(Dimension.Lift) - si) <= SweepReduction.SameLift;
+
+    private static Kept<FlowReading>? LastTakenBack(Ledger ledger, Guid sweep)
+    {
+        var last = ledger.Entries.LastOrDefault(e =>
+            (e.Fact is FlowReading r && r.Sweep == sweep) || (e.Fact is Hidden && ledger.Find<FlowReading>(e.Subject)?.Fact.Sweep == sweep));
+        return last?.Fact is Hidden && ledger.IsHidden(last.Subject) ? ledger.Find<FlowReading>(last.Subject) : null;
+    }
+}
+
+/// <summary>One lift of a sweep.</summary>
+/// <param name="Key">The lift with its unit.</param>
+/// <param name="Shown">As the page prints it.</param>
+/// <param name="Read">How many readings it has.</param>
+/// <param name="Flow">The flow there, without its unit; null where nothing was read.</param>
+/// <param name="Doubt"><c>± 1.1 cfm</c>.</param>
+/// <param name="Shape">Of the verdict against the earlier cut; null where there is none.</param>
+/// <param name="Verdict">In words.</param>
+public sealed record LiftStanding(string Key, string Shown, int Read, string? Flow, string? Doubt, string? Shape, string? Verdict);
+
+/// <summary>One reading, to be taken back or put back.</summary>
+public sealed record ReadingStanding(Guid Id, string Lift)
+{
+    public static ReadingStanding Of(Kept<FlowReading> reading, UnitSystem units) =>
+        new(reading.Id, Print.Bare(reading.Fact.Lift.Si(Dimension.Lift), Dimension.Lift, units));
+}

@@ -1,0 +1,40 @@
+using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.Logging;
+using Portwright.Store;
+
+namespace Portwright.Web.Security;
+
+/// <summary>Turns what went wrong into a sentence; no stack trace reaches a page.</summary>
+public sealed partial class Trouble(RequestDelegate next, ILogger<Trouble> log)
+{
+    public async Task InvokeAsync(HttpContext context)
+    {
+        try
+        {
+            await next(context);
+        }
+        catch (Exception error) when (!context.Response.HasStarted && Answer(error) is { } answer)
+        {
+            if (answer.Status == StatusCodes.Status500InternalServerError)
+            {
+                Unforeseen(log, error, context.Request.Path);
+            }
+
+            await Plain.Answer(context, answer.Status, answer.Sentence);
+        }
+    }
+
+    private static (int Status, string Sentence)? Answer(Exception error) => error switch
+    {
+        OperationCanceledException => null,
+        RecordProblem problem => (StatusCodes.Status503ServiceUnavailable, problem.Message),
+        KeyNotFoundException => (StatusCodes.Status404NotFound, error.Message),
+        BadHttpRequestException bad => (bad.StatusCode, "The browser sent something this page does not take. Go back and do it again."),
+        AntiforgeryValidationException => (StatusCodes.Status400BadRequest, "The form is too old, or was not sent by this page. Go back, load the page again, and do it again."),
+        _ => (StatusCodes.Status500InternalServerError, "Something went wrong here that should not. What was saved is safe. Go back and do it again; the terminal that runs the workbench says more."),
+    };
+
+    [LoggerMessage(LogLevel.Error, "{Path} failed")]
+    private static partial void Unforeseen(ILogger log, Exception error, PathString path);
+}

@@ -1,0 +1,48 @@
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http;
+using Portwright.Shop.Units;
+using Portwright.Web.Forms;
+using Portwright.Web.Upkeep;
+
+namespace Portwright.Web.Shell;
+
+/// <summary>What every page drawn by the server needs at hand.</summary>
+public abstract class ShopPage : ComponentBase
+{
+    [CascadingParameter] protected HttpContext Http { get; set; } = null!;
+
+    [Inject] protected ShopRecord Shop { get; set; } = null!;
+
+    [Inject] protected WorkbenchOptions Options { get; set; } = null!;
+
+    [Inject] protected NavigationManager Go { get; set; } = null!;
+
+    protected UnitSystem Units => Look.Units(Http, Options);
+
+    /// <summary>What was typed in the form that was sent; empty on a page just opened.</summary>
+    protected Typing Typed { get; private set; } = Typing.Nothing;
+
+    protected override void OnInitialized()
+    {
+        Typed = HttpMethods.IsPost(Http.Request.Method) && Http.Request.HasFormContentType
+            ? new Typing(Http.Request.Form, Units)
+            : Typing.Nothing;
+        if (Typed.Hand is { } hand)
+        {
+            Hands.Remember(Http, hand);
+        }
+
+        Open();
+    }
+
+    /// <summary>Reads what the page shows.</summary>
+    protected virtual void Open()
+    {
+    }
+
+    /// <summary>Whose hand, as last typed in this browser.</summary>
+    protected string Hand => Typed.Hand ?? Hands.Of(Http);
+
+    /// <summary>Now, with the shop's offset.</summary>
+    protected static DateTimeOffset Now => DateTimeOffset.Now;
+}

@@ -1,0 +1,144 @@
+using System.Collections.Concurrent;
+using Portwright.Shop.Record;
+using Portwright.Store;
+
+namespace Portwright.Web.Upkeep;
+
+/// <summary>The record as pages read it: each job's ledger is kept until something is saved to that job or to the shop.</summary>
+public sealed class ShopRecord : IDisposable
+{
+    private const int MostKept = 64;
+    private readonly Dictionary<Guid, Ledger> _jobs = [];
+    private readonly ConcurrentDictionary<Guid, Guid> _jobOf = [];
+    private readonly Lock _keeping = new();
+    private Ledger? _shop;
+    private int _version;
+
+    public ShopRecord(Journal journal)
+    {
+        Journal = journal;
+        journal.Changed += Forget;
+    }
+
+    public Journal Journal { get; }
+
+    /// <summary>Raised after something was saved, with the job concerned; null for the shop.</summary>
+    public event Action<Guid?>? Changed;
+
+    /// <summary>What belongs to the shop: bench cards, calibrations, morning checks.</summary>
+    public Ledger Shop()
+    {
+        int version;
+        lock (_keeping)
+        {
+            if (_shop is { } kept)
+            {
+                return kept;
+            }
+
+            version = _version;
+        }
+
+        var shop = Ledger.Of(Journal.ReadShop());
+        lock (_keeping)
+        {
+            // Something saved meanwhile: what was read may be old, and is not kept.
+            if (version == _version)
+            {
+                _shop = shop;
+            }
+        }
+
+        return shop;
+    }
+
+    /// <summary>A job with the benches it was tested on.</summary>
+    public Ledger Job(Guid job)
+    {
+        int version;
+        lock (_keeping)
+        {
+            if (_jobs.TryGetValue(job, out var kept))
+            {
+                return kept;
+            }
+
+            version = _version;
+        }
+
+        var ledger = Ledger.Of(Journal.ReadShop().Concat(Journal.ReadJob(job)));
+        lock (_keeping)
+        {
+            if (version == _version)
+            {
+                if (_jobs.Count >= MostKept)
+                {
+                    _jobs.Clear();
+                }
+
+                _jobs[job] = ledger;
+            }
+        }
+
+        return ledger;
+    }
+
+    /// <summary>All jobs that are not hidden, the latest first.</summary>
+    public IReadOnlyList<Kept<Job>> Jobs() => [.. Ledger.Of(Journal.ReadJobs()).All<Job>().Reverse()];
+
+    /// <summary>Jobs put away.</summary>
+    public IReadOnlyList<Kept<Job>> HiddenJobs()
+    {
+        var entries = Journal.ReadJobs();
+        var ledger = Ledger.Of(entries);
+        return [.. entries.Where(e => e.Fact is Job && ledger.IsHidden(e.Subject)).Select(e => e.Subject).Distinct().Select(ledger.Get<Job>)];
+    }
+
+    /// <summary>The job a head, port, cut, sweep or reading belongs to.</summary>
+    /// <exception cref="KeyNotFoundException">The record has no such thing.</exception>
+    public Guid JobOf(Guid subject)
+    {
+        if (_jobOf.TryGetValue(subject, out var known))
+        {
+            return known;
+        }
+
+        var entries = Journal.ReadSubject(subject);
+        if (entries.Count == 0 || entries[0].Job is not { } job)
+        {
+            throw new KeyNotFoundException("The record has nothing at this address. It may have been typed wrong, or belong to another record.");
+        }
+
+        if (_jobOf.Count > 10_000)
+        {
+            _jobOf.Clear();
+        }
+
+        _jobOf[subject] = job;
+        return job;
+    }
+
+    /// <summary>Saves; on the disk before this returns.</summary>
+    public void Save(params IReadOnlyList<Entry> entries) => Journal.Append(entries);
+
+    public void Dispose() => Journal.Changed -= Forget;
+
+    private void Forget(Guid? job)
+    {
+        lock (_keeping)
+        {
+            _version++;
+            if (job is { } one)
+            {
+                _jobs.Remove(one);
+            }
+            else
+            {
+                _shop = null;
+                _jobs.Clear();
+            }
+        }
+
+        Changed?.Invoke(job);
+    }
+}

@@ -1,0 +1,269 @@
+// The entry box at the bench. The browser owns the box, the server owns the record: an entry is numbered here when Enter is pressed,
+// kept in this browser until the server says it is saved, and sent again as often as it takes. The number makes sending twice harmless.
+const sleep = ms => new Promise(done => setTimeout(done, ms));
+
+class SweepEntry extends HTMLElement {
+  connectedCallback() {
+    this.sweep = this.dataset.sweep;
+    this.box = this.querySelector('[data-box]');
+    this.standing = JSON.parse(this.dataset.standing);
+    this.ranges = JSON.parse(this.dataset.ranges);
+    this.typedKey = `portwright.typed.${this.sweep}`;
+    this.liftKey = `portwright.lift.${this.sweep}`;
+    this.pendingPrefix = `portwright.pending.${this.sweep}.`;
+    this.count = 0;
+    this.busy = false;
+    this.chosen = localStorage.getItem(this.liftKey);
+    if (this.chosen && !this.lift(this.chosen)) this.choose(null);
+    this.box.value = localStorage.getItem(this.typedKey) ?? '';
+    this.box.addEventListener('input', () => this.keepTyped());
+    this.box.addEventListener('keydown', event => this.key(event));
+    this.addEventListener('click', event => this.press(event));
+    this.addEventListener('change', () => this.show());
+    this.keypad = document.querySelector('[data-keypad]');
+    this.keypad.addEventListener('click', event => this.press(event));
+    document.addEventListener('click', event => {
+      const jump = event.target.closest('[data-jump]');
+      if (jump) { this.choose(jump.dataset.jump); this.show(); this.box.focus(); }
+    });
+    document.addEventListener('sweep-standing', event => { if (!this.busy) { this.standing = event.detail; this.show(); } });
+    const narrow = matchMedia('(max-width: 620px)');
+    const pad = () => { this.box.inputMode = narrow.matches ? 'none' : 'decimal'; };
+    narrow.addEventListener('change', pad);
+    pad();
+    this.show();
+    this.box.focus({ preventScroll: true });
+    this.send();
+  }
+
+  // ---- what is asked
+  lift(key) { return this.standing.lifts.find(l => l.key === key); }
+  pending() {
+    const found = [];
+    for (let i = 0; i < localStorage.length; i++) {
+      const name = localStorage.key(i);
+      if (!name.startsWith(this.pendingPrefix)) continue;
+      try { found.push({ name, entry: JSON.parse(localStorage.getItem(name)) }); } catch { localStorage.removeItem(name); }
+    }
+    return found.sort((a, b) => (a.name < b.name ? -1 : 1));
+  }
+  next() {
+    if (this.chosen && this.lift(this.chosen)) return this.lift(this.chosen);
+    const waiting = new Set(this.pending().map(p => p.entry.lift));
+    return this.standing.lifts.find(l => l.read === 0 && !waiting.has(l.key)) ?? null;
+  }
+  choose(key) {
+    this.chosen = key;
+    if (key) localStorage.setItem(this.liftKey, key); else localStorage.removeItem(this.liftKey);
+  }
+  keepTyped() {
+    if (this.box.value) localStorage.setItem(this.typedKey, this.box.value); else localStorage.removeItem(this.typedKey);
+  }
+  range() { return this.querySelector('[data-range]')?.value ?? this.ranges[0].name; }
+
+  // ---- keys and fingers
+  key(event) {
+    if (event.isComposing) return;
+    if (event.key === 'Enter') { event.preventDefault(); this.save(false); }
+    else if (event.key === '+') { event.preventDefault(); this.save(true); }
+    else if (event.key === '-' && this.box.value === '') { event.preventDefault(); this.takeBack(); }
+  }
+  press(event) {
+    const button = event.target.closest('[data-press]');
+    if (!button) return;
+    const what = button.dataset.press;
+    if (what === 'save') this.save(false);
+    else if (what === 'again') this.save(true);
+    else if (what === 'back') this.takeBack();
+    else if (what === 'put-back') this.turn('put-back', this.standing.takenBack?.id);
+    else if (what === 'keep') this.query('[data-question]').hidden = true;
+    else if (what === 'retype') this.retype();
+    else if (what === 'rub') { this.box.value = this.box.value.slice(0, -1); this.keepTyped(); }
+    else { this.box.value += what; this.keepTyped(); }
+    this.box.focus({ preventScroll: true });
+  }
+  query(selector) { return this.querySelector(selector) ?? document.querySelector(selector); }
+
+  // ---- saving
+  save(again) {
+    const text = this.box.value.trim();
+    const at = this.next();
+    if (text === '') {
+      // Nothing typed: + asks the lift read last once more; Enter asks for a number.
+      const last = this.lastKey;
+      if (again && last) { this.choose(last); this.show(); }
+      return;
+    }
+    if (!at) { this.say('Every lift is read. Touch the lift this number belongs to, then save it.'); return; }
+    const now = new Date();
+    const entry = {
+      number: crypto.randomUUID(), lift: at.key, text, at: local(now), range: this.range(),
+      pressure: this.querySelector('[data-pressure]')?.value ?? '',
+      sound: this.querySelector('[data-sound]:checked')?.value ?? '', hand: this.dataset.hand,
+    };
+    const order = `${now.getTime()}`.padStart(15, '0') + `${this.count++}`.padStart(6, '0');
+    localStorage.setItem(this.pendingPrefix + order, JSON.stringify(entry));
+    this.lastKey = at.key;
+    this.box.value = '';
+    this.keepTyped();
+    for (const sound of this.querySelectorAll('[data-sound]')) sound.checked = false;
+    this.choose(again ? at.key : null);
+    this.say('');
+    this.show();
+    this.send();
+  }
+
+  async send() {
+    if (this.busy) return;
+    this.busy = true;
+    let patience = 250;
+    for (let waiting = this.pending(); waiting.length > 0; waiting = this.pending()) {
+      const { name, entry } = waiting[0];
+      const reply = await this.post('reading', entry);
+      if (reply === null || reply.status >= 500 || reply.status === 429) {
+        this.line(reply?.body?.problem ?? 'The workbench does not answer.');
+        await sleep(patience);
+        patience = Math.min(patience * 1.5, 2000);
+        continue;
+      }
+      if (reply.status === 400 || reply.status === 403) {
+        // The form's token is from another time: a fresh page has a fresh one, and what is pending is kept.
+        this.line('This page is too old to save with.');
+        if (!sessionStorage.getItem('portwright.fresh')) { sessionStorage.setItem('portwright.fresh', '1'); location.reload(); return; }
+        await sleep(2000);
+        continue;
+      }
+      sessionStorage.removeItem('portwright.fresh');
+      patience = 250;
+      this.line(null);
+      localStorage.removeItem(name);
+      if (reply.status === 200) {
+        this.standing = reply.body.standing;
+        this.dataset.saved = String(Number(this.dataset.saved ?? 0) + 1);
+        this.means(entry.lift);
+        if (reply.body.question) this.ask(reply.body.question, entry);
+      } else {
+        this.refused(entry, reply.body?.problem ?? `The workbench does not take this reading (${reply.status}).`);
+      }
+      this.show();
+    }
+    this.busy = false;
+  }
+
+  async post(what, body) {
+    try {
+      const response = await fetch(`/sweep/${this.sweep}/${what}`, {
+        method: 'POST', credentials: 'same-origin', cache: 'no-store',
+        headers: { 'Content-Type': 'application/json', 'X-Form-Token': this.dataset.token }, body: JSON.stringify(body),
+      });
+      let answer = null;
+      try { answer = await response.json(); } catch { if (response.ok) return null; }
+      return { status: response.status, body: answer };
+    } catch { return null; }
+  }
+
+  refused(entry, problem) {
+    const lift = this.lift(entry.lift);
+    this.say(`At ${lift?.shown ?? entry.lift}: ${problem}`);
+    // Asked again now, unless something else is being typed already.
+    if (this.box.value === '') { this.box.value = entry.text; this.keepTyped(); this.choose(entry.lift); this.box.select(); }
+  }
+
+  async turn(what, id) {
+    if (!id) return;
+    const reply = await this.post(what, { id });
+    if (reply?.status === 200) { this.standing = reply.body.standing; this.query('[data-question]').hidden = true; this.means(null); this.show(); }
+    else this.say('That was not done: the workbench does not answer. Do it again in a moment.');
+  }
+  takeBack() {
+    if (this.pending().length > 0) { this.say('Wait until the readings held here are saved, then take back.'); return; }
+    return this.turn('take-back', this.standing.last?.id);
+  }
+  async retype() {
+    const { id, key } = this.doubted ?? {};
+    await this.turn('take-back', id);
+    if (key) { this.choose(key); this.show(); this.box.focus(); }
+  }
+
+  // ---- showing
+  show() {
+    const at = this.next();
+    const asked = this.query('[data-asked]');
+    const words = this.query('[data-asked-lift]');
+    asked.classList.toggle('done', !at);
+    const text = at ? at.shown : 'Every lift is read.';
+    if (words.textContent !== text) words.textContent = text;
+    this.query('[data-lift-unit]').hidden = !at;
+    this.query('[data-label]').textContent = at ? (at.read > 0 ? `Once more at` : 'Open the valve to') : 'The plan is done';
+    const range = this.ranges.find(r => r.name === this.range()) ?? this.ranges[0];
+    this.query('[data-unit]').textContent = range.shown;
+    const waiting = this.pending();
+    const read = this.standing.lifts.filter(l => l.read > 0).length;
+    for (const place of document.querySelectorAll('[data-progress]')) place.textContent = `${read} of ${this.standing.lifts.length}`;
+    const list = this.query('[data-pending]');
+    list.replaceChildren(...waiting.slice(0, 8).map(({ entry }) => {
+      const item = document.createElement('li');
+      item.textContent = `${this.lift(entry.lift)?.shown ?? entry.lift}: ${entry.text}, not saved yet`;
+      return item;
+    }));
+    const last = this.standing.last;
+    for (const button of document.querySelectorAll('[data-press="back"]')) {
+      button.hidden = !last;
+      const shown = button.querySelector('[data-back-lift]');
+      if (shown && last) shown.textContent = last.lift;
+    }
+    const put = this.query('[data-press="put-back"]');
+    put.hidden = !this.standing.takenBack;
+    if (this.standing.takenBack) put.querySelector('[data-put-lift]').textContent = this.standing.takenBack.lift;
+    for (const jump of document.querySelectorAll('[data-jump]')) {
+      const here = jump.dataset.jump === at?.key;
+      jump.classList.toggle('asked', here);
+      if (here) jump.setAttribute('aria-current', 'step'); else jump.removeAttribute('aria-current');
+    }
+    this.query('[data-finish]').hidden = !!at;
+  }
+  means(key) {
+    const lift = key ? this.lift(key) : null;
+    const place = this.query('[data-means]');
+    place.hidden = !lift?.flow;
+    if (!lift?.flow) return;
+    this.query('[data-flow]').textContent = lift.flow;
+    this.query('[data-doubt]').textContent = ` ${lift.doubt}`;
+    this.query('[data-at]').textContent = `at ${lift.shown}${lift.read > 1 ? `, ${lift.read} readings` : ''}`;
+    this.query('[data-verdict]').textContent = lift.verdict ?? '';
+    for (const shape of this.querySelectorAll('[data-shape]')) shape.hidden = shape.dataset.shape !== lift.shape;
+    place.classList.remove('just-read');
+    void place.offsetWidth;
+    place.classList.add('just-read');
+  }
+  ask(question, entry) {
+    this.doubted = { id: question.id, key: entry.lift };
+    this.query('[data-question-words]').textContent = `At ${this.lift(entry.lift)?.shown ?? entry.lift}: ${question.words}`;
+    this.query('[data-question]').hidden = false;
+  }
+  say(words) { const place = this.query('[data-problem]'); place.hidden = !words; place.querySelector('[data-words]').textContent = words; }
+  line(words) {
+    const place = this.query('[data-line]');
+    place.hidden = !words;
+    if (words) place.textContent = `${words} What you type is held in this browser and saved when it can be.`;
+  }
+}
+
+// Local time with its offset, as the record keeps it.
+function local(date) {
+  const two = n => String(Math.abs(n)).padStart(2, '0');
+  const minutes = -date.getTimezoneOffset();
+  const stamp = new Date(date.getTime() + minutes * 60000).toISOString().slice(0, -1);
+  return `${stamp}${minutes < 0 ? '-' : '+'}${two(Math.trunc(minutes / 60))}:${two(minutes % 60)}`;
+}
+
+// The live part of the page passes on how the sweep stands, whoever changed it.
+class SweepStanding extends HTMLElement {
+  static observedAttributes = ['data-standing'];
+  attributeChangedCallback(name, before, now) {
+    if (before && now) document.dispatchEvent(new CustomEvent('sweep-standing', { detail: JSON.parse(now) }));
+  }
+}
+
+customElements.define('sweep-standing', SweepStanding);
+customElements.define('sweep-entry', SweepEntry);
