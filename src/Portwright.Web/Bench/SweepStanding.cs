@@ -1,4 +1,3 @@
-using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
@@ -9,10 +8,11 @@ using Portwright.Web.Shell;
 namespace Portwright.Web.Bench;
 
 /// <summary>How a sweep stands, in the words the bench page shows: made anew after each saved reading.</summary>
+/// <param name="Version">Grows with every entry: an older standing that comes late is known by it.</param>
 /// <param name="Lifts">The plan's lifts in the order asked, then lifts read beyond the plan.</param>
 /// <param name="Last">The last reading taken that stands: what "take back" takes back.</param>
 /// <param name="TakenBack">The reading taken back last, while nothing was read since.</param>
-public sealed record SweepStanding(IReadOnlyList<LiftStanding> Lifts, ReadingStanding? Last, ReadingStanding? TakenBack)
+public sealed record SweepStanding(int Version, IReadOnlyList<LiftStanding> Lifts, ReadingStanding? Last, ReadingStanding? TakenBack)
 {
     public static SweepStanding Of(Ledger ledger, Guid sweepId, UnitSystem units)
     {
@@ -48,6 +48,7 @@ public sealed record SweepStanding(IReadOnlyList<LiftStanding> Lifts, ReadingSta
         }
 
         return new SweepStanding(
+            ledger.Entries.Count,
             [.. lifts.Select(Standing)],
             plan.Readings.Count > 0 ? ReadingStanding.Of(plan.Readings[^1], units) : null,
             LastTakenBack(ledger, sweepId) is { } back ? ReadingStanding.Of(back, units) : null);

@@ -3,8 +3,6 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Portwright.Shop.Record;
-using Portwright.Shop.Sheets;
-using Portwright.Shop.Units;
 using Portwright.Store;
 using Portwright.Web.Bench;
 using Portwright.Web.Shell;
@@ -43,14 +41,9 @@ internal static class SweepEndpoints
             }
 
             shop.Save(entry);
-            ledger = shop.Job(job);
-            var doubted = FarOffTheCurve.Of(ledger, id, entry.Number);
-            return Results.Json(new Answer(
-                SweepStanding.Of(ledger, id, units),
-                null,
-                doubted is null ? null : new Question(
-                    entry.Subject,
-                    $"{Print.Number(doubted.Flow, Dimension.VolumeFlow, units, 0)} is far off the curve (expected about {Print.Bare(doubted.Expected, Dimension.VolumeFlow, units, 0)}). Keep it, or type it again.")));
+            var now = shop.Job(job);
+            var question = ReadingQuestion.Of(ledger, now, id, entry.Subject, units) is { } words ? new Question(entry.Subject, words) : null;
+            return Results.Json(new Answer(SweepStanding.Of(now, id, units), null, question));
         }
         catch (RecordProblem trouble) when (trouble.Kind == RecordProblemKind.Refused)
         {

@@ -14,6 +14,10 @@ public static class FlowWords
     /// <summary>The doubt with the unit: <c>± 1.1 cfm</c>; the unit alone where no doubt is known.</summary>
     public static string Doubt(Estimate flow, UnitSystem units) => Split(flow, units).Doubt;
 
+    /// <summary>The doubt without the unit: <c>± 1.1</c>.</summary>
+    public static string DoubtAlone(Estimate flow, UnitSystem units) =>
+        Doubt(flow, units).Replace(Print.UnitName(Dimension.VolumeFlow, units), "", StringComparison.Ordinal).TrimEnd();
+
     /// <summary><c>gain</c>, <c>loss</c>, <c>noise</c> or <c>unsure</c>.</summary>
     public static string ShapeOf(Difference difference) => difference.Verdict switch
     {
@@ -28,6 +32,13 @@ public static class FlowWords
         var size = Print.Bare(Math.Abs(difference.Of.Value), Dimension.VolumeFlow, units);
         var way = difference.Of.Value >= 0 ? "more" : "less";
         return $"{size} {way} than {than}. {VerdictWords(difference)}";
+    }
+
+    /// <summary>With its sign and doubt: <c>+2.4 ± 1.6 cfm</c>.</summary>
+    public static string Signed(Difference difference, UnitSystem units)
+    {
+        var words = Print.WithDoubt(difference.Of.Value, difference.Of.Expanded(Level), Dimension.VolumeFlow, units);
+        return difference.Of.Value > 0 ? $"+{words}" : words;
     }
 
     /// <summary><c>Real, 97 in 100.</c></summary>

@@ -1,7 +1,7 @@
 namespace Portwright.Web.Shell;
 
 /// <summary>One word of the sentence that says where one is.</summary>
-/// <param name="Href">Where touching it leads; where there are <paramref name="Choices"/>, they open instead.</param>
+/// <param name="Href">Where touching it leads; where there are <see cref="Choices"/>, they open instead.</param>
 /// <param name="Before">Quiet words before it.</param>
 /// <param name="After">Quiet words after it.</param>
 public sealed record Word(string Text, string? Href = null, string? Before = null, string? After = null, bool Last = false)

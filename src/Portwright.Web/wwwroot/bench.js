@@ -26,7 +26,7 @@ class SweepEntry extends HTMLElement {
       const jump = event.target.closest('[data-jump]');
       if (jump) { this.choose(jump.dataset.jump); this.show(); this.box.focus(); }
     });
-    document.addEventListener('sweep-standing', event => { if (!this.busy) { this.standing = event.detail; this.show(); } });
+    document.addEventListener('sweep-standing', event => { if (this.newer(event.detail)) this.show(); });
     const narrow = matchMedia('(max-width: 620px)');
     const pad = () => { this.box.inputMode = narrow.matches ? 'none' : 'decimal'; };
     narrow.addEventListener('change', pad);
@@ -60,6 +60,13 @@ class SweepEntry extends HTMLElement {
     if (this.box.value) localStorage.setItem(this.typedKey, this.box.value); else localStorage.removeItem(this.typedKey);
   }
   range() { return this.querySelector('[data-range]')?.value ?? this.ranges[0].name; }
+
+  newer(standing) {
+    // An older standing may come late, by the other line: it must not ask for a lift that is read.
+    if (standing.version < this.standing.version) return false;
+    this.standing = standing;
+    return true;
+  }
 
   // ---- keys and fingers
   key(event) {
@@ -138,7 +145,7 @@ class SweepEntry extends HTMLElement {
       this.line(null);
       localStorage.removeItem(name);
       if (reply.status === 200) {
-        this.standing = reply.body.standing;
+        this.newer(reply.body.standing);
         this.dataset.saved = String(Number(this.dataset.saved ?? 0) + 1);
         this.means(entry.lift);
         if (reply.body.question) this.ask(reply.body.question, entry);
@@ -172,7 +179,7 @@ class SweepEntry extends HTMLElement {
   async turn(what, id) {
     if (!id) return;
     const reply = await this.post(what, { id });
-    if (reply?.status === 200) { this.standing = reply.body.standing; this.query('[data-question]').hidden = true; this.means(null); this.show(); }
+    if (reply?.status === 200) { this.newer(reply.body.standing); this.query('[data-question]').hidden = true; this.means(null); this.show(); }
     else this.say('That was not done: the workbench does not answer. Do it again in a moment.');
   }
   takeBack() {

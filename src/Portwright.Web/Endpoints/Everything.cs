@@ -1,0 +1,16 @@
+using Microsoft.AspNetCore.Routing;
+
+namespace Portwright.Web.Endpoints;
+
+/// <summary>All addresses that are no page.</summary>
+internal static class Everything
+{
+    public static void Map(IEndpointRouteBuilder app)
+    {
+        FixedFiles.Map(app);
+        LookEndpoint.Map(app);
+        SweepEndpoints.Map(app);
+        PhotoEndpoints.Map(app);
+        SheetEndpoints.Map(app);
+    }
+}

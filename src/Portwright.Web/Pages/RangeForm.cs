@@ -1,0 +1,131 @@
+using Portwright.Physics.Metering;
+using Portwright.Shop.Bench;
+using Portwright.Shop.Record;
+using Portwright.Shop.Units;
+using Portwright.Web.Forms;
+
+namespace Portwright.Web.Pages;
+
+/// <summary>A box of the range form.</summary>
+internal sealed record RangeField(string Name, string Label, Dimension Dimension, Func<MeterCard, double?> Of, string? Hint = null);
+
+/// <summary>The five kinds of meter as a form: which boxes each has, and how they make a range.</summary>
+internal static class RangeForm
+{
+    public static IReadOnlyList<(string Kind, string Words)> Kinds { get; } =
+    [
+        ("percent", "percent of a range"),
+        ("direct", "flow on a display"),
+        ("plate", "hole between two plenums"),
+        ("orifice", "orifice plate in a pipe"),
+        ("laminar", "laminar element"),
+    ];
+
+    public static string KindOf(MeterCard meter) => meter switch
+    {
+        PercentCard => "percent",
+        DirectCard => "direct",
+        PlenumPlateCard => "plate",
+        OrificeCard => "orifice",
+        _ => "laminar",
+    };
+
+    public static IReadOnlyList<RangeField> FieldsOf(string kind) => kind switch
+    {
+        "percent" =>
+        [
+            new("full", "Flow at the full mark", Dimension.VolumeFlow, m => (m as PercentCard)?.FullScaleFlow),
+            new("at", "Test pressure it was set at", Dimension.Pressure, m => (m as PercentCard)?.CalibrationPressure),
+            new("differential", "Differential at the full mark", Dimension.Pressure, m => (m as PercentCard)?.FullScaleDifferential, "Across the range's hole."),
+        ],
+        "plate" =>
+        [
+            new("diameter", "Diameter of the hole", Dimension.Length, m => (m as PlenumPlateCard)?.Diameter),
+            new("coefficient", "Discharge coefficient", Dimension.Ratio, m => (m as PlenumPlateCard)?.DischargeCoefficient),
+        ],
+        "orifice" =>
+        [
+            new("pipe", "Inside of the pipe", Dimension.Length, m => (m as OrificeCard)?.PipeDiameter),
+            new("bore", "Bore of the plate", Dimension.Length, m => (m as OrificeCard)?.Bore),
+        ],
+        "laminar" =>
+        [
+            new("full", "Flow at the reference differential", Dimension.VolumeFlow, m => (m as LaminarCard)?.FlowAtReference),
+            new("differential", "Reference differential", Dimension.Pressure, m => (m as LaminarCard)?.ReferenceDifferential),
+            new("temperature", "Temperature it was calibrated at", Dimension.Temperature, m => (m as LaminarCard)?.ReferenceTemperature),
+        ],
+        _ => [],
+    };
+
+    public static string? Shown(RangeField field, RangeCard? range, UnitSystem units) =>
+        range is not null && field.Of(range.Meter) is { } value ? Print.Bare(value, field.Dimension, units) : null;
+
+    public static string? Tube(RangeCard? range, Func<TubeCard, double> of, Dimension dimension, UnitSystem units) =>
+        TubeOf(range?.Meter) is { } tube ? Print.Bare(of(tube), dimension, units) : null;
+
+    public static string UnitOf(string kind, bool tube, UnitSystem units) => kind switch
+    {
+        "percent" => "%",
+        "direct" => Print.UnitName(Dimension.VolumeFlow, units),
+        _ when tube => Print.UnitName(Dimension.Length, units),
+        _ => Print.UnitName(Dimension.Pressure, units),
+    };
+
+    public static string Resolution(string kind) => kind is "percent" ? "0.5" : "0.1";
+
+    /// <summary>The range as typed; null where a box could not be taken.</summary>
+    public static RangeCard? Read(Typing typed, string kind, string name, RangeCard? old, UnitSystem units)
+    {
+        var values = FieldsOf(kind).ToDictionary(
+            f => f.Name,
+            f => old is not null && typed.Raw(f.Name) == Shown(f, old, units) && f.Of(old.Meter) is { } kept ? kept : typed.NeededSi(f.Name, f.Label, f.Dimension));
+        TubeCard? tube = null;
+        if (typed.Si("fluid", "Density of the fluid", Dimension.Density) is { } density)
+        {
+            tube = new TubeCard(density, typed.Si("angle", "Angle of the tube", Dimension.Angle) ?? Math.PI / 2, TubeOf(old?.Meter)?.WellAreaRatio ?? 0);
+        }
+
+        var unit = UnitOf(kind, tube is not null, units);
+        var resolution = typed.Needed("resolution", "Read to", Dimension.Ratio)?.Value ?? double.NaN;
+        var accuracy = typed.NeededSi("accuracy", "Accuracy", Dimension.Fraction);
+        if (!typed.IsGood)
+        {
+            return null;
+        }
+
+        MeterCard meter = kind switch
+        {
+            "percent" => new PercentCard(values["full"], values["at"], typed.Choice("scale", RangeScale.SquareRoot), values["differential"], (old?.Meter as PercentCard)?.CalibrationAir),
+            "plate" => new PlenumPlateCard(values["diameter"], values["coefficient"], tube),
+            "orifice" => new OrificeCard(values["pipe"], values["bore"], typed.Choice("taps", OrificeTaps.Corner), tube),
+            "laminar" => new LaminarCard(values["full"], values["differential"], values["temperature"], tube),
+            _ => new DirectCard(typed.Choice("basis", ReadoutBasis.ActualAtMeter), (old?.Meter as DirectCard)?.Air ?? new AirCard()),
+        };
+        var range = new RangeCard(name, meter, unit, resolution, accuracy, old?.DrawInlet ?? MeterInletOf.Draw, old?.BlowInlet ?? MeterInletOf.Blow);
+        try
+        {
+            // The physics says whether such a meter can be.
+            MeterOf.Range(range);
+            return range;
+        }
+        catch (ArgumentException wrong)
+        {
+            typed.Refuse(FieldsOf(kind).FirstOrDefault()?.Name ?? "name", $"Such a meter cannot be: {wrong.Message.Split(" (Parameter", 2)[0]}");
+            return null;
+        }
+    }
+
+    private static TubeCard? TubeOf(MeterCard? meter) => meter switch
+    {
+        OrificeCard o => o.Tube,
+        PlenumPlateCard p => p.Tube,
+        LaminarCard l => l.Tube,
+        _ => null,
+    };
+
+    private static class MeterInletOf
+    {
+        public const Physics.TestPiece.MeterInlet Draw = Physics.TestPiece.MeterInlet.Plenum;
+        public const Physics.TestPiece.MeterInlet Blow = Physics.TestPiece.MeterInlet.PlenumPlusDifferential;
+    }
+}
