@@ -42,7 +42,9 @@ public static class Workbench
         });
         // A built, unpublished program finds its files in the source folders; a published one has them in wwwroot.
         StaticWebAssetsLoader.UseStaticWebAssets(builder.Environment, builder.Configuration);
-        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning)
+            // The keys are guarded by the folder, which its owner alone may enter.
+            .AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel =>
         {
             kestrel.AddServerHeader = false;
@@ -72,7 +74,7 @@ public static class Workbench
         services.AddSingleton(options.Journal);
         services.AddSingleton<ShopRecord>();
         services.AddSingleton<UploadShelf>();
-        services.AddRoutingCore();
+        services.AddRouting();
         services.AddHostFiltering(o =>
         {
             o.AllowedHosts = ["127.0.0.1", "localhost"];

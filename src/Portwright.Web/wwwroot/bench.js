@@ -27,6 +27,10 @@ class SweepEntry extends HTMLElement {
       if (jump) { this.choose(jump.dataset.jump); this.show(); this.box.focus(); }
     });
     document.addEventListener('sweep-standing', event => { if (this.newer(event.detail)) this.show(); });
+    document.addEventListener('line-lost', event => { event.preventDefault(); this.lost = true; this.redraw(); });
+    document.addEventListener('visibilitychange', () => {
+      if (this.lost && document.hidden && this.box.value === '') location.reload();
+    });
     const narrow = matchMedia('(max-width: 620px)');
     const pad = () => { this.box.inputMode = narrow.matches ? 'none' : 'decimal'; };
     narrow.addEventListener('change', pad);
@@ -146,7 +150,6 @@ class SweepEntry extends HTMLElement {
       localStorage.removeItem(name);
       if (reply.status === 200) {
         this.newer(reply.body.standing);
-        this.dataset.saved = String(Number(this.dataset.saved ?? 0) + 1);
         this.means(entry.lift);
         if (reply.body.question) this.ask(reply.body.question, entry);
       } else {
@@ -155,6 +158,20 @@ class SweepEntry extends HTMLElement {
       this.show();
     }
     this.busy = false;
+    if (this.lost) this.redraw();
+  }
+
+  // Without the live line the picture is fetched.
+  async redraw() {
+    try {
+      const fresh = new DOMParser().parseFromString(await (await fetch(location.href, { cache: 'no-store' })).text(), 'text/html');
+      for (const part of ['.picture', '.day .strip']) {
+        const now = document.querySelector(part);
+        const then = fresh.querySelector(part);
+        if (now && then) now.replaceChildren(...then.childNodes);
+      }
+      this.show();
+    } catch { /* the next save tries again */ }
   }
 
   async post(what, body) {
@@ -179,8 +196,16 @@ class SweepEntry extends HTMLElement {
   async turn(what, id) {
     if (!id) return;
     const reply = await this.post(what, { id });
-    if (reply?.status === 200) { this.newer(reply.body.standing); this.query('[data-question]').hidden = true; this.means(null); this.show(); }
-    else this.say('That was not done: the workbench does not answer. Do it again in a moment.');
+    if (reply?.status === 200) {
+      this.newer(reply.body.standing);
+      this.query('[data-question]').hidden = true;
+      this.means(null);
+      this.show();
+      if (this.lost) this.redraw();
+    }
+    else {
+      this.say('That was not done: the workbench does not answer. Do it again in a moment.');
+    }
   }
   takeBack() {
     if (this.pending().length > 0) { this.say('Wait until the readings held here are saved, then take back.'); return; }

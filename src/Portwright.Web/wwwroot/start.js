@@ -4,8 +4,12 @@
   modal.addEventListener('components-reconnect-state-changed', event => {
     const state = event.detail.state;
     document.documentElement.dataset.line = state === 'hide' ? 'up' : 'down';
-    // The server was started again and knows this page no longer: what is typed or pending is kept by the entry box itself.
-    if (state === 'rejected' || state === 'resume-failed') location.reload();
+    if (state !== 'rejected' && state !== 'resume-failed') return;
+    // The server was started again and knows this page no longer. A page with an entry box goes on without the live line: loading it
+    // anew would swallow a key of a number being typed.
+    document.documentElement.dataset.line = 'up';
+    if (!document.dispatchEvent(new CustomEvent('line-lost', { cancelable: true }))) return;
+    location.reload();
   });
   Blazor.start({
     ssr: { disableDomPreservation: true },

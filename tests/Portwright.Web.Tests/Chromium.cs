@@ -1,0 +1,84 @@
+using Microsoft.Playwright;
+
+namespace Portwright.Web.Tests;
+
+/// <summary>The machine's Chromium. Where there is none the tests fail and say so: what a browser does is not known without one.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    private IPlaywright? _driver;
+
+    public IBrowser Browser { get; private set; } = null!;
+
+    /// <summary>What the browser complained of, in all pages.</summary>
+    public List<string> Complaints { get; } = [];
+
+    public async ValueTask InitializeAsync()
+    {
+        _driver = await Playwright.CreateAsync();
+        Browser = await _driver.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = Find(),
+            Args =
+            [
+                "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update",
+                "--disable-sync", "--host-resolver-rules=MAP elsewhere.example 127.0.0.1",
+            ],
+        });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Browser.DisposeAsync();
+        _driver?.Dispose();
+    }
+
+    /// <summary>A fresh browser profile's page. Complaints about the content security policy are gathered.</summary>
+    public async Task<IPage> Page(int width = 1280, int height = 800, ColorScheme scheme = ColorScheme.Light, string locale = "en-US")
+    {
+        var context = await Browser.NewContextAsync(new BrowserNewContextOptions
+        {
+            ViewportSize = new ViewportSize { Width = width, Height = height },
+            ColorScheme = scheme,
+            Locale = locale,
+            HasTouch = width < 700,
+            ReducedMotion = ReducedMotion.Reduce,
+        });
+        context.SetDefaultTimeout(20_000);
+        var page = await context.NewPageAsync();
+        page.Console += (_, message) =>
+        {
+            if (message.Text.Contains("Content Security Policy", StringComparison.OrdinalIgnoreCase))
+            {
+                lock (Complaints)
+                {
+                    Complaints.Add(message.Text);
+                }
+            }
+        };
+        page.PageError += (_, error) =>
+        {
+            lock (Complaints)
+            {
+                Complaints.Add(error);
+            }
+        };
+        return page;
+    }
+
+    private static string Find()
+    {
+        var named = Environment.GetEnvironmentVariable("CHROMIUM");
+        if (!string.IsNullOrEmpty(named))
+        {
+            return File.Exists(named) ? named : throw new FileNotFoundException($"CHROMIUM names {named}, and there is no such program.");
+        }
+
+        string[] names = OperatingSystem.IsWindows() ? ["chrome.exe", "msedge.exe"] : ["chromium", "chromium-browser", "google-chrome"];
+        var folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Append("/usr/bin");
+        return folders.SelectMany(f => names.Select(n => Path.Combine(f, n))).FirstOrDefault(File.Exists)
+            ?? throw new FileNotFoundException("No Chromium was found. Install it (Debian: apt install chromium), or name its program in the variable CHROMIUM.");
+    }
+}
+
+[CollectionDefinition("browser")]
+public sealed class BrowserTests : ICollectionFixture<Chromium>;

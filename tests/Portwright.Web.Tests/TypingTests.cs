@@ -1,0 +1,45 @@
+using Portwright.Shop.Units;
+using Portwright.Web.Forms;
+
+namespace Portwright.Web.Tests;
+
+public sealed class TypingTests
+{
+    private static Typing Typed(string text, UnitSystem units = UnitSystem.UsCustomary) => new([new("x", text)], units);
+
+    [Theory]
+    [InlineData(".050 .100 .150")]
+    [InlineData(".050; .100; .150")]
+    [InlineData("50\r\n100\r\n150")]
+    [InlineData("1.27 mm 2.54 mm 3.81mm")]
+    [InlineData("0,050 0,100 0,150")]
+    public void A_list_of_lifts_is_read_however_it_is_parted(string text)
+    {
+        var typed = Typed(text);
+        var lifts = typed.Several("x", "Lifts", Dimension.Lift).Select(l => Math.Round(l.Si(Dimension.Lift), 8));
+        Assert.Equal([0.00127, 0.00254, 0.00381], lifts);
+        Assert.True(typed.IsGood);
+    }
+
+    [Fact]
+    public void A_bad_number_in_a_list_is_named()
+    {
+        var typed = Typed(".050 .1x0");
+        typed.Several("x", "Lifts", Dimension.Lift);
+        Assert.Contains(".1x0", typed.Problems["x"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_empty_number_is_none_and_a_needed_one_says_so()
+    {
+        var typed = Typed(" ");
+        Assert.Null(typed.Number("x", "Bore", Dimension.Length));
+        Assert.True(typed.IsGood);
+        Assert.Null(typed.Needed("x", "Bore", Dimension.Length));
+        Assert.StartsWith("Bore is empty.", typed.Problems["x"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Control_characters_do_not_get_into_the_record() =>
+        Assert.Equal("bowl\nblended", Typed(" bowl\u0000\n\u0007blended\u001b ").Text("x"));
+}
