@@ -59,7 +59,7 @@ public static class Workbench
         app.UseMiddleware<PageHeaders>();
         app.UseMiddleware<UploadLimits>();
         app.UseMiddleware<Trouble>();
-        app.UseStatusCodePagesWithReExecute("/not-here");
+        app.UseStatusCodePages(Trouble.Page);
         app.UseWebSockets();
         app.UseAntiforgery();
         app.MapStaticAssets();

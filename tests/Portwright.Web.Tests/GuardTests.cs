@@ -10,7 +10,7 @@ namespace Portwright.Web.Tests;
 public sealed class GuardTests : IAsyncLifetime
 {
     private readonly RunningWorkbench _workbench = new();
-    private readonly HttpClient _client = new(new HttpClientHandler { AllowAutoRedirect = false });
+    private readonly HttpClient _client = new(new HttpClientHandler { AllowAutoRedirect = false, UseCookies = false });
     private Seed _seed = null!;
 
     public async ValueTask InitializeAsync()
@@ -154,7 +154,7 @@ public sealed class GuardTests : IAsyncLifetime
             && p.Contains("style-src 'self';", StringComparison.Ordinal) && p.Contains("frame-ancestors 'none'", StringComparison.Ordinal));
         Assert.All(policies, p => Assert.DoesNotContain("unsafe", p, StringComparison.Ordinal));
         Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
-        Assert.Equal("no-referrer", Assert.Single(answer.Headers.GetValues("Referrer-Policy")));
+        Assert.Equal("same-origin", Assert.Single(answer.Headers.GetValues("Referrer-Policy")));
         Assert.Equal("same-origin", Assert.Single(answer.Headers.GetValues("Cross-Origin-Opener-Policy")));
         Assert.False(answer.Headers.Contains("Server"));
     }

@@ -25,11 +25,11 @@ public sealed record Seed(Guid Bench, Guid Job, Guid Head, Guid Intake, Guid Cut
         var cut = head.First(e => e.Fact is Cut c && c.Port == port.Subject);
         var valve = new ValveData(0.0515, Math.PI / 4, 0.0015, 0.046, 0.008);
         journal.Append(Entry.About(port.Subject, job, (Port)port.Fact with { Valve = valve }, Now));
-        var sweep = Sweep(journal, job, bench.Subject, cut.Subject, lifts, asked, step);
+        var sweep = NewSweep(journal, job, bench.Subject, cut.Subject, lifts, asked, step);
         return new Seed(bench.Subject, job, head[0].Subject, port.Subject, cut.Subject, sweep);
     }
 
-    public static Guid Sweep(Journal journal, Guid job, Guid bench, Guid cut, int lifts, bool asked = true, double step = 0.05)
+    public static Guid NewSweep(Journal journal, Guid job, Guid bench, Guid cut, int lifts, bool asked = true, double step = 0.05)
     {
         var sweep = Guid.CreateVersion7();
         journal.Append(Entry.About(

@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Antiforgery;
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.Logging;
 using Portwright.Store;
@@ -23,6 +24,19 @@ public sealed partial class Trouble(RequestDelegate next, ILogger<Trouble> log)
 
             await Plain.Answer(context, answer.Status, answer.Sentence);
         }
+    }
+
+    /// <summary>A sentence where an answer has a status and nothing to read.</summary>
+    public static Task Page(StatusCodeContext context)
+    {
+        var http = context.HttpContext;
+        return Plain.Answer(http, http.Response.StatusCode, http.Response.StatusCode switch
+        {
+            StatusCodes.Status404NotFound => "There is nothing at this address. It may have been typed wrong, or belong to another record.",
+            StatusCodes.Status400BadRequest => "The form is too old, or was not sent by this page. Go back, load the page again, and do it again.",
+            StatusCodes.Status405MethodNotAllowed or StatusCodes.Status415UnsupportedMediaType => "This address does not take what was sent.",
+            _ => "This cannot be done here. Go back and do it another way.",
+        });
     }
 
     private static (int Status, string Sentence)? Answer(Exception error) => error switch
