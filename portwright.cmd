@@ -18,7 +18,7 @@ rem PowerShell compares times; it ends with 1 where something is newer than the 
 powershell -NoProfile -ExecutionPolicy Bypass -Command "$s='%stamp%'; if (!(Test-Path -LiteralPath $s) -or !(Test-Path -LiteralPath '%program%')) { exit 1 }; $t=(Get-Item -LiteralPath $s).LastWriteTimeUtc; $n=Get-ChildItem -LiteralPath '%here%src','%here%demo' -Recurse -File | Where-Object { $_.FullName -notmatch '\\(bin|obj)\\' -and $_.LastWriteTimeUtc -gt $t } | Select-Object -First 1; if ($n) { exit 1 }"
 if errorlevel 1 (
   echo building Portwright 1>&2
-  dotnet build "%project%" -c Release -v quiet -clp:NoSummary 1>&2 || exit /b 4
+  dotnet build "%project%" -c Release -v quiet -clp:ErrorsOnly 1>&2 || exit /b 4
   type nul > "%stamp%"
 )
 dotnet "%program%" %*
@@ -29,8 +29,8 @@ set "out=%here%artifacts"
 if /i "%~2"=="--out" set "out=%~f3"
 for %%s in (linux-x64 win-x64) do (
   if exist "%out%\portwright-%%s" rmdir /s /q "%out%\portwright-%%s"
-  dotnet publish "%project%" -c Release -r %%s --self-contained -p:PublishReadyToRun=true -p:DebugType=none -p:GenerateDocumentationFile=false -v quiet -clp:NoSummary -o "%out%\portwright-%%s" || exit /b 4
-  del /q "%out%\portwright-%%s\*.pdb" "%out%\portwright-%%s\web.config" "%out%\portwright-%%s\aspnetcorev2_inprocess.dll" 2>nul
+  dotnet publish "%project%" -c Release -r %%s --self-contained -p:PublishReadyToRun=true -p:DebugType=none -p:RunAnalyzers=false -p:EnforceCodeStyleInBuild=false -v quiet -clp:NoSummary -o "%out%\portwright-%%s" || exit /b 4
+  del /q "%out%\portwright-%%s\*.pdb" "%out%\portwright-%%s\*.xml" "%out%\portwright-%%s\web.config" "%out%\portwright-%%s\aspnetcorev2_inprocess.dll" 2>nul
   echo %out%\portwright-%%s
 )
 exit /b 0
