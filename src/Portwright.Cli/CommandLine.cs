@@ -56,6 +56,7 @@ public static class CommandLine
     {
         var root = new RootCommand("Portwright: from flow-bench readings to a port sheet, with the doubt of every number.");
         root.Subcommands.Add(DemoCommand.Make());
+        root.Subcommands.Add(ServeCommand.Make());
         root.Subcommands.Add(JobsCommand.Make());
         root.Subcommands.Add(SheetCommand.Make());
         root.Subcommands.Add(ImportCommand.Make());

@@ -15,8 +15,8 @@ internal static class DemoCommand
     public static Command Make()
     {
         var noServe = new Option<bool>("--no-serve") { Description = "end after the port sheet, without the workbench" };
-        var (data, si) = (CommandWords.Data(), CommandWords.Si());
-        return new Command("demo", "an invented shop to look around in, apart from your own record") { noServe, data, si }.Does(parsed =>
+        var (port, data, si) = (ServeCommand.Port(), CommandWords.Data(), CommandWords.Si());
+        return new Command("demo", "an invented shop to look around in, apart from your own record") { noServe, port, data, si }.Does(parsed =>
         {
             var folder = parsed.GetValue(data) is { } given ? DataFolder.Resolve(given) : Folder();
             var units = parsed.GetValue(si) ? UnitSystem.Si : UnitSystem.UsCustomary;
@@ -35,7 +35,7 @@ internal static class DemoCommand
                 SheetFiles.Write("pdf", pdf, sheet, units);
                 page.Pair("port sheet as PDF", pdf);
             }
-            return ExitCode.Done;
+            return parsed.GetValue(noServe) ? ExitCode.Done : ServeCommand.Run(folder, parsed.GetValue(port), units, output);
         }).Example("portwright demo", "portwright demo --no-serve");
     }
 
