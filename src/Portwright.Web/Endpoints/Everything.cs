@@ -12,5 +12,6 @@ internal static class Everything
         SweepEndpoints.Map(app);
         PhotoEndpoints.Map(app);
         SheetEndpoints.Map(app);
+        ImportEndpoint.Map(app);
     }
 }

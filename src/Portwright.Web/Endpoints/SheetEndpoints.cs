@@ -4,43 +4,66 @@ using Microsoft.AspNetCore.Routing;
 using Portwright.Figures;
 using Portwright.Shop.Record;
 using Portwright.Shop.Sheets;
+using Portwright.Store.Export;
 using Portwright.Web.Shell;
 using Portwright.Web.Upkeep;
 
 namespace Portwright.Web.Endpoints;
 
-/// <summary>The port sheet as a file to take along.</summary>
+/// <summary>Port sheets, tables and whole jobs as files to take along.</summary>
 internal static class SheetEndpoints
 {
-    public static void Map(IEndpointRouteBuilder app) =>
-        app.MapGet("/port/{port:guid}/cut/{number:int}/sheet.{kind}", (Guid port, int number, string kind, HttpContext http, ShopRecord shop, WorkbenchOptions options) =>
+    private const string Workbook = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+    public static void Map(IEndpointRouteBuilder app)
+    {
+        app.MapGet("/port/{port:guid}/cut/{number:int}/sheet.{kind}", Sheet);
+        app.MapGet("/port/{port:guid}/readings.csv", (Guid port, ShopRecord shop) =>
         {
             var ledger = shop.Job(shop.JobOf(port));
-            var cut = ledger.CutsOf(port).FirstOrDefault(c => c.Fact.Number == number)
-                ?? throw new KeyNotFoundException($"{ledger.Get<Port>(port).Fact.Name} has no cut {number}.");
-            var sheet = PortSheet.Of(ledger, port, cut.Id);
-            var units = Look.Units(http, options);
-            var drawing = FlowOverLift.Draw(FlowPlot.Of(sheet, units: units), FigureSize.Wide, units);
-            var name = FileName(sheet, kind);
-            return kind switch
-            {
-                "svg" => Attached(http, name, Results.Text(Svg.Standalone(drawing, Theme.Paper), "image/svg+xml")),
-                "png" => Results.Bytes(Png.Render(drawing, Theme.Paper), "image/png", name),
-                _ => Results.NotFound(),
-            };
+            return Results.Bytes(CsvFile.Write(SweepSheets.Raw(ledger, port)), "text/csv", FileName("csv", NameOf(ledger, port), "readings"));
         });
+        app.MapGet("/port/{port:guid}/tables.xlsx", async (Guid port, HttpContext http, ShopRecord shop, WorkbenchOptions options) =>
+        {
+            var ledger = shop.Job(shop.JobOf(port));
+            var tables = new[] { SweepSheets.Reduced(ledger, port, Look.Units(http, options)), SweepSheets.Raw(ledger, port) };
+            return Results.Bytes(await XlsxFile.WriteAsync(tables, http.RequestAborted), Workbook, FileName("xlsx", NameOf(ledger, port)));
+        });
+        app.MapGet("/job/{job:guid}/job.json", (Guid job, ShopRecord shop) =>
+            Results.Bytes(
+                JobDocumentFile.Write(JobDocument.From(shop.Journal, job)),
+                "application/json",
+                FileName("json", shop.Job(job).Get<Job>(job).Fact.Name)));
+    }
 
-    private static IResult Attached(HttpContext http, string name, IResult result)
+    private static IResult Sheet(Guid port, int number, string kind, HttpContext http, ShopRecord shop, WorkbenchOptions options)
     {
-        http.Response.Headers.ContentDisposition = $"attachment; filename=\"{name}\"";
-        return result;
+        if (SheetFile.Kinds.FirstOrDefault(k => k.Kind == kind) is not { } file)
+        {
+            return Results.NotFound();
+        }
+
+        var ledger = shop.Job(shop.JobOf(port));
+        var cut = ledger.CutsOf(port).FirstOrDefault(c => c.Fact.Number == number)
+            ?? throw new KeyNotFoundException($"{ledger.Get<Port>(port).Fact.Name} has no cut {number}.");
+        var sheet = PortSheet.Of(ledger, port, cut.Id);
+        return sheet.Flow is null
+            ? throw new KeyNotFoundException($"{sheet.Port.Fact.Name} has no reading at cut {number} yet: there is nothing to print.")
+            : Results.Bytes(file.Render(sheet, Look.Units(http, options)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
+    }
+
+    private static string NameOf(Ledger ledger, Guid port)
+    {
+        var of = ledger.Get<Port>(port);
+        var head = ledger.Get<Head>(of.Fact.Head);
+        return $"{ledger.Get<Job>(head.Entry.Job!.Value).Fact.Name} {head.Fact.Name} {of.Fact.Name}";
     }
 
     /// <summary>Letters, digits and hyphens only: what a person typed must not steer a browser's or a disk's idea of a name.</summary>
-    private static string FileName(PortSheet sheet, string kind)
+    private static string FileName(string ending, params string[] words)
     {
-        var words = $"{sheet.Job.Fact.Name} {sheet.Head.Fact.Name} {sheet.Port.Fact.Name} cut {sheet.Cut.Fact.Number}";
-        var plain = new string([.. words.Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')]);
-        return $"{string.Join('-', plain.Split('-', StringSplitOptions.RemoveEmptyEntries))}.{kind}";
+        var plain = new string([.. string.Join('-', words).Select(c => char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')]);
+        var name = string.Join('-', plain.Split('-', StringSplitOptions.RemoveEmptyEntries));
+        return $"{(name.Length == 0 ? "portwright" : name)}.{ending}";
     }
 }

@@ -10,6 +10,7 @@ public sealed class ShopRecord : IDisposable
     private const int MostKept = 64;
     private readonly Dictionary<Guid, Ledger> _jobs = [];
     private readonly ConcurrentDictionary<Guid, Guid> _jobOf = [];
+    private readonly ConcurrentDictionary<string, byte> _unreadable = [];
     private readonly Lock _keeping = new();
     private Ledger? _shop;
     private int _version;
@@ -25,9 +26,13 @@ public sealed class ShopRecord : IDisposable
     /// <summary>Raised after something was saved, with the job concerned; null for the shop.</summary>
     public event Action<Guid?>? Changed;
 
+    /// <summary>Entries that were read and could not be used, in sentences: every page shows them, because a figure may lack a correction.</summary>
+    public IReadOnlyCollection<string> Unreadable => [.. _unreadable.Keys.Order(StringComparer.Ordinal)];
+
     /// <summary>What belongs to the shop: bench cards, calibrations, morning checks.</summary>
     public Ledger Shop()
     {
+        SeeOthers();
         int version;
         lock (_keeping)
         {
@@ -39,7 +44,7 @@ public sealed class ShopRecord : IDisposable
             version = _version;
         }
 
-        var shop = Ledger.Of(Journal.ReadShop());
+        var shop = Ledger.Of(Noted(Journal.ReadShop()));
         lock (_keeping)
         {
             // Something saved meanwhile: what was read may be old, and is not kept.
@@ -55,6 +60,7 @@ public sealed class ShopRecord : IDisposable
     /// <summary>A job with the benches it was tested on.</summary>
     public Ledger Job(Guid job)
     {
+        SeeOthers();
         int version;
         lock (_keeping)
         {
@@ -66,7 +72,7 @@ public sealed class ShopRecord : IDisposable
             version = _version;
         }
 
-        var ledger = Ledger.Of(Journal.ReadShop().Concat(Journal.ReadJob(job)));
+        var ledger = Ledger.Of(Noted(Journal.ReadShop()).Concat(Noted(Journal.ReadJob(job))));
         lock (_keeping)
         {
             if (version == _version)
@@ -84,7 +90,7 @@ public sealed class ShopRecord : IDisposable
     }
 
     /// <summary>All jobs that are not hidden, the latest first.</summary>
-    public IReadOnlyList<Kept<Job>> Jobs() => [.. Ledger.Of(Journal.ReadJobs()).All<Job>().Reverse()];
+    public IReadOnlyList<Kept<Job>> Jobs() => [.. Ledger.Of(Noted(Journal.ReadJobs())).All<Job>().Reverse()];
 
     /// <summary>Jobs put away.</summary>
     public IReadOnlyList<Kept<Job>> HiddenJobs()
@@ -122,6 +128,25 @@ public sealed class ShopRecord : IDisposable
     public void Save(params IReadOnlyList<Entry> entries) => Journal.Append(entries);
 
     public void Dispose() => Journal.Changed -= Forget;
+
+    /// <summary>Another program (an import in the terminal) may have saved something; that is asked of the disk, cheaply, before each reading.</summary>
+    private void SeeOthers()
+    {
+        if (Journal.ChangedElsewhere())
+        {
+            Forget(null);
+        }
+    }
+
+    private EntryList Noted(EntryList entries)
+    {
+        foreach (var unreadable in entries.Unreadable)
+        {
+            _unreadable.TryAdd(unreadable.Words, 0);
+        }
+
+        return entries;
+    }
 
     private void Forget(Guid? job)
     {

@@ -1,0 +1,39 @@
+using System.Text;
+using Portwright.Shop.Sheets;
+using Portwright.Shop.Units;
+
+namespace Portwright.Figures;
+
+/// <summary>A port sheet, or its figure, as a file to take along: one rendering for the page's downloads and the command line.</summary>
+/// <param name="Kind">The file's ending, without a point.</param>
+/// <param name="MediaType">As a browser is told.</param>
+/// <param name="Words">What it is, in a few words.</param>
+public sealed record SheetFile(string Kind, string MediaType, string Words)
+{
+    public static IReadOnlyList<SheetFile> Kinds { get; } =
+    [
+        new("pdf", "application/pdf", "the whole sheet as PDF"),
+        new("html", "text/html", "the whole sheet as one page that needs nothing else"),
+        new("svg", "image/svg+xml", "the figure of flow over lift as SVG"),
+        new("png", "image/png", "the figure of flow over lift as PNG"),
+    ];
+
+    /// <summary>The file's bytes. Paper is Letter, and A4 in SI.</summary>
+    /// <exception cref="InvalidOperationException">A figure of a cut that has no reading yet.</exception>
+    public byte[] Render(PortSheet sheet, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return Kind switch
+        {
+            "pdf" => PortSheetPaper.Pdf(sheet, units == UnitSystem.Si ? PaperSize.A4 : PaperSize.Letter, units),
+            "html" => Encoding.UTF8.GetBytes(PortSheetHtml.Render(sheet, units)),
+            "svg" => Encoding.UTF8.GetBytes(Svg.Standalone(Figure(sheet, units), Theme.White)),
+            "png" => Png.Render(Figure(sheet, units), Theme.White),
+            _ => throw new InvalidOperationException($"A sheet is not written as {Kind}."),
+        };
+    }
+
+    private static Drawing Figure(PortSheet sheet, UnitSystem units) => sheet.Flow is null
+        ? throw new InvalidOperationException($"{sheet.Port.Fact.Name} has no reading at cut {sheet.Cut.Fact.Number} yet: there is nothing to draw.")
+        : FlowOverLift.Draw(FlowPlot.Of(sheet, units: units), FigureSize.Wide, units);
+}
