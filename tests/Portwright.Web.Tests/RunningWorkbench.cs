@@ -75,7 +75,7 @@ public sealed class RunningWorkbench : IDisposable
                 StartedIn = since.Elapsed;
                 return this;
             }
-            catch (HttpRequestException)
+            catch (Exception early) when (early is HttpRequestException or SocketException)
             {
                 await Task.Delay(20);
             }

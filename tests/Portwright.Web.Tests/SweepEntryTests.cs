@@ -145,7 +145,7 @@ public sealed class SweepEntryTests(Chromium chromium)
         var question = bench.Page.Locator("[data-question]");
         await question.WaitForAsync();
         Assert.Contains("is far off the curve (expected about", await question.TextContentAsync());
-        await bench.Page.GetByText("Type it again").ClickAsync();
+        await bench.Page.Locator("[data-press=retype]").ClickAsync();
         await bench.Page.WaitForFunctionAsync("() => document.querySelector('[data-asked-lift]').textContent.trim() === '.200'");
         await bench.Type("39.4");
         await bench.WaitUntilSaved();

@@ -65,9 +65,7 @@ public sealed record BenchMorning(
             var plate = bench.Fact.Plates.FirstOrDefault(c => c.Name.Equals(p.Plate, StringComparison.OrdinalIgnoreCase))
                 ?? throw new ArgumentException($"The bench card has no check plate named '{p.Plate}'. Add it to the card, or correct the name.");
             var measured = PlateArea.Measure(p, check.Fact.Air, bench, Factor(p.Range), leak, $"plate {i} of check {check.Id:N}");
-            var certified = Estimate.Exact(plate.EffectiveArea).With(new Contribution(
-                Sources.PlateOf(bench.Id, plate.Name), plate.StandardUncertainty, double.PositiveInfinity, ContributionKind.Calibration));
-            var ratio = Estimate.Ratio(measured, certified);
+            var ratio = Estimate.Ratio(measured, CertifiedArea.Of(bench.Id, plate));
             var doubt = bench.Fact.Doubt;
             // The plate is set up anew each morning, and the bench is allowed its shift from day to day: that is what the chart watches.
             ratio = ratio

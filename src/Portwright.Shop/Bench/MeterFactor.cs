@@ -58,8 +58,6 @@ public sealed record MeterFactor(Estimate Factor, IReadOnlyList<double> Each, Ke
         var plate = bench.Fact.Plates.FirstOrDefault(p => p.Name.Equals(reading.Plate, StringComparison.OrdinalIgnoreCase))
             ?? throw new ArgumentException($"The bench card has no check plate named '{reading.Plate}'. Add it to the card, or correct the name.");
         var measured = PlateArea.Measure(reading, air, bench, Estimate.Exact(1), leakArea: null, name);
-        var certified = Estimate.Exact(plate.EffectiveArea).With(new Contribution(
-            Sources.PlateOf(bench.Id, plate.Name), plate.StandardUncertainty, double.PositiveInfinity, ContributionKind.Calibration));
-        return Estimate.Ratio(certified, measured);
+        return Estimate.Ratio(CertifiedArea.Of(bench.Id, plate), measured);
     }
 }

@@ -5,6 +5,9 @@ namespace Portwright.Shop.Reduction;
 /// <summary>One cut less another: at each lift they both were tested at, over the whole curve, and by lift band.</summary>
 public sealed record CutComparison(CutFlow This, CutFlow Last, CurveDifference Curves)
 {
+    /// <summary>The difference at a tested lift (m); null where the two cannot be compared there.</summary>
+    public LiftDifference? At(double lift) => Curves.Lifts.FirstOrDefault(d => Math.Abs(d.Lift - lift) <= SweepReduction.SameLift);
+
     /// <summary>
     /// Compares at the lifts of <paramref name="now"/> that lie inside the tested range of <paramref name="last"/>; null where there are
     /// none. What both share (bench, day, plate) cancels; set-up scatter is not shared by two set-ups.

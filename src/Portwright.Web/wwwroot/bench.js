@@ -22,6 +22,7 @@ class SweepEntry extends HTMLElement {
     this.addEventListener('change', () => this.show());
     this.keypad = document.querySelector('[data-keypad]');
     this.keypad.addEventListener('click', event => this.press(event));
+    document.querySelector('main .day')?.addEventListener('click', event => this.press(event));
     document.addEventListener('click', event => {
       const jump = event.target.closest('[data-jump]');
       if (jump) { this.choose(jump.dataset.jump); this.show(); this.box.focus(); }
