@@ -2,6 +2,7 @@ using System.CommandLine;
 using Portwright.Cli.Record;
 using Portwright.Cli.Sheet;
 using Portwright.Cli.Terminal;
+using Portwright.Figures;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Units;
 using Portwright.Store;
@@ -32,7 +33,7 @@ internal static class DemoCommand
                 page.Paragraph(added == 0 ? "The demo shop was here already; nothing was added." : $"The demo shop, all of it invented: {added} entries.");
                 page.Pair("record", folder);
                 var pdf = Path.Combine(folder, "port-sheet-intake-2.pdf");
-                SheetFiles.Write("pdf", pdf, sheet, units);
+                SheetFiles.Write(SheetFile.Pdf, pdf, sheet, units);
                 page.Pair("port sheet as PDF", pdf);
             }
             return parsed.GetValue(noServe) ? ExitCode.Done : ServeCommand.Run(folder, parsed.GetValue(port), units, output);

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
+using Portwright.Figures;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Units;
 
@@ -15,7 +16,7 @@ internal static class SheetCommand
         var job = new Option<string?>("--job") { Description = "the job, by its name or part of it", HelpName = "NAME" };
         var head = new Option<string?>("--head") { Description = "the head, by its name or part of it", HelpName = "NAME" };
         var cut = new Option<int?>("--cut") { Description = "the number of the cut; without it the latest", HelpName = "N" };
-        var files = SheetFiles.All.Select(f => (f.Kind, Option: new Option<string?>("--" + f.Kind) { Description = f.Words, HelpName = "FILE" })).ToList();
+        var files = SheetFile.Kinds.Select(f => (File: f, Option: new Option<string?>("--" + f.Kind) { Description = $"write {f.Words}", HelpName = "FILE" })).ToList();
         var (data, json, si) = (CommandWords.Data(), CommandWords.Json(), CommandWords.Si());
         var command = new Command("sheet", "the port sheet of one port at one cut, in the terminal or as a file") { port, job, head, cut };
         foreach (var (_, option) in files) command.Options.Add(option);
@@ -31,10 +32,10 @@ internal static class SheetCommand
             var sheet = PortSheet.Of(record.Ledger, of.Id, record.CutNumbered(of, parsed.GetValue(cut)));
             RecordVerb.Warn(parsed, record);
             var output = parsed.InvocationConfiguration.Output;
-            var written = files.Select(f => (f.Kind, Path: parsed.GetValue(f.Option))).Where(f => f.Path is not null).ToList();
-            foreach (var (kind, path) in written)
+            var written = files.Select(f => (f.File, Path: parsed.GetValue(f.Option))).Where(f => f.Path is not null).ToList();
+            foreach (var (file, path) in written)
             {
-                SheetFiles.Write(kind, path!, sheet, units);
+                SheetFiles.Write(file, path!, sheet, units);
                 if (!parsed.GetValue(json)) new Page(output).Paragraph($"Written: {Path.GetFullPath(path!)}");
             }
             if (parsed.GetValue(json)) SheetJson.Write(output, sheet, record.LeftOut);

@@ -10,15 +10,18 @@ namespace Portwright.Figures;
 /// <param name="Words">What it is, in a few words.</param>
 public sealed record SheetFile(string Kind, string MediaType, string Words)
 {
+    /// <summary>The whole sheet on paper.</summary>
+    public static SheetFile Pdf { get; } = new("pdf", "application/pdf", "the whole sheet as PDF, Letter or, in SI, A4");
+
     public static IReadOnlyList<SheetFile> Kinds { get; } =
     [
-        new("pdf", "application/pdf", "the whole sheet as PDF"),
+        Pdf,
         new("html", "text/html", "the whole sheet as one page that needs nothing else"),
         new("svg", "image/svg+xml", "the figure of flow over lift as SVG"),
         new("png", "image/png", "the figure of flow over lift as PNG"),
     ];
 
-    /// <summary>The file's bytes. Paper is Letter, and A4 in SI.</summary>
+    /// <summary>The file's bytes.</summary>
     /// <exception cref="InvalidOperationException">A figure of a cut that has no reading yet.</exception>
     public byte[] Render(PortSheet sheet, UnitSystem units)
     {
