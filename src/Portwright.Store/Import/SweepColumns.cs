@@ -166,7 +166,7 @@ internal static class SweepColumns
     {
         if (headingRow < 0 || firstRow >= table.Rows) return null;
         var cells = Enumerable.Range(0, table.Columns).Select(c => table[firstRow, c]).Where(c => !c.IsBlank).ToList();
-        return cells.Count > 0 && cells.All(c => c.Text.Length < 16 && !char.IsAsciiDigit(c.Text.TrimStart('(', '[')[..1].FirstOrDefault())
+        return cells.Count > 0 && cells.All(c => c.Text.Length < 16 && !char.IsAsciiDigit(c.Text.TrimStart('(', '[').FirstOrDefault())
             && Enum.GetValues<Dimension>().Any(d => Unit.Find(c.Text.Trim('(', ')', '[', ']', ' '), d) is { Name.Length: > 0 })) ? firstRow : null;
     }
 

@@ -89,6 +89,13 @@ public sealed class HostileFileTests
     }
 
     [Fact]
+    public void A_lone_bracket_under_a_heading_is_no_unit()
+    {
+        var p = SampleFile.Preview("Lift,CFM\n(,\n.1,64.2\n.2,128.9\n"u8.ToArray(), "a.csv");
+        Assert.Equal(2, p.Readings.Count);
+    }
+
+    [Fact]
     public void The_largest_file_within_the_limits_is_read_in_time()
     {
         var text = new StringBuilder("Lift,CFM,CFM,CFM,CFM\n");
