@@ -38,7 +38,7 @@ public static class FlowWords
     public static string Signed(Difference difference, UnitSystem units)
     {
         var words = Print.WithDoubt(difference.Of.Value, difference.Of.Expanded(Level), Dimension.VolumeFlow, units);
-        return difference.Of.Value > 0 ? $"+{words}" : words;
+        return difference.Of.Value > 0 ? $"+{words}" : words.Replace('-', '−');
     }
 
     /// <summary><c>Real, 97 in 100.</c></summary>

@@ -241,7 +241,8 @@ class SweepEntry extends HTMLElement {
     }));
     const last = this.standing.last;
     for (const button of document.querySelectorAll('[data-press="back"]')) {
-      button.hidden = !last;
+      // A key that goes would move the others under the finger.
+      if (button.closest('[data-keypad]')) button.disabled = !last; else button.hidden = !last;
       const shown = button.querySelector('[data-back-lift]');
       if (shown && last) shown.textContent = last.lift;
     }
