@@ -17,8 +17,8 @@ public sealed class KillTests(Chromium chromium, ITestOutputHelper output)
         var random = new Random(20_261_125);
         using var workbench = new RunningWorkbench();
         // More lifts than a hand can read between all kills.
-        var lifts = 20 * kills;
-        var seed = Seed.Put(workbench.Data, lifts, step: 0.0005);
+        var lifts = 8 * kills;
+        var seed = Seed.Put(workbench.Data, lifts, step: 0.001);
         await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         var typed = 0;
@@ -30,7 +30,7 @@ public sealed class KillTests(Chromium chromium, ITestOutputHelper output)
             {
                 await bench.Type((1 + typed / 10.0).ToString("0.0", CultureInfo.InvariantCulture));
                 typed++;
-                await Task.Delay(random.Next(20, 240));
+                await Task.Delay(random.Next(80, 420));
             }
         });
         for (var kill = 1; kill <= kills; kill++)
