@@ -1,7 +1,7 @@
 using Bunit;
+using Portwright.Shop.Units;
 using Portwright.Web.Forms;
 using Portwright.Web.Shell;
-using Portwright.Shop.Units;
 
 namespace Portwright.Web.Tests;
 
