@@ -14,12 +14,13 @@ public sealed class SweepEntryTests(Chromium chromium, ITestOutputHelper output)
         await workbench.Start();
         var page = await chromium.Page();
         await page.GotoAsync($"{workbench.Url}/sweep/{seed.Sweep}");
-        // The air, then the leak, each by Enter.
+        // The air, then the leak, each by Enter; a hand types once the box stands ready.
+        await page.WaitForFunctionAsync("() => document.activeElement?.id === 'f-barometer'");
         await page.Keyboard.TypeAsync("29.31");
         await page.Keyboard.PressAsync("Tab");
         await page.Keyboard.TypeAsync("68");
         await page.Keyboard.PressAsync("Enter");
-        await page.Locator("#f-leak").WaitForAsync();
+        await page.WaitForFunctionAsync("() => document.activeElement?.id === 'f-leak'");
         await page.Keyboard.TypeAsync("0,6");
         await page.Keyboard.PressAsync("Enter");
         var bench = new BenchPage(page, workbench.Url, seed.Sweep);
