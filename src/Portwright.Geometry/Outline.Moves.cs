@@ -1,0 +1,27 @@
+namespace Portwright.Geometry;
+
+public sealed partial class Outline
+{
+    /// <summary>The outline moved, m.</summary>
+    public Outline Moved(double x, double y) => Mapped(p => new(p.X + x, p.Y + y));
+
+    /// <summary>The outline turned about the origin, rad, counter-clockwise.</summary>
+    public Outline Turned(double angle)
+    {
+        var (sin, cos) = Math.SinCos(angle);
+        return Mapped(p => new(p.X * cos - p.Y * sin, p.X * sin + p.Y * cos));
+    }
+
+    /// <summary>The outline stretched about the origin; both factors above zero.</summary>
+    public Outline Scaled(double x, double y)
+    {
+        Require.Positive(x, nameof(x), "(no unit)");
+        Require.Positive(y, nameof(y), "(no unit)");
+        return Mapped(p => new(p.X * x, p.Y * y));
+    }
+
+    /// <summary>The outline of the port on the other side of a mirror: X changes sign.</summary>
+    public Outline Mirrored() => new(points.Reverse().Select(p => new PlanePoint(-p.X, p.Y)).ToArray());
+
+    private Outline Mapped(Func<PlanePoint, PlanePoint> map) => new(points.Select(map).ToArray());
+}
