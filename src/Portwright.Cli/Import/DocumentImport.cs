@@ -3,6 +3,7 @@ using Portwright.Cli.Terminal;
 using Portwright.Shop.Record;
 using Portwright.Store;
 using Portwright.Store.Export;
+using Portwright.Store.Import;
 
 namespace Portwright.Cli.Import;
 
@@ -20,7 +21,9 @@ internal static class DocumentImport
         {
             using var journal = Journal.Open(DataFolder.Resolve(data));
             foreach (var picture in document.Pictures) journal.Attach(picture.Bytes);
-            added = journal.Append(document.Entries);
+            // Read before the document is saved: a hiding it brings with it is no hiding to undo.
+            var shown = ImportedAgain.Shown(document, Ledger.Of(journal.ReadAll()), DateTimeOffset.Now, "", Path.GetFileName(file));
+            added = journal.Append([.. document.Entries, .. shown]);
         }
         if (json)
         {

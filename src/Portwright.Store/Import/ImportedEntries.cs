@@ -14,13 +14,14 @@ public static class ImportedEntries
 {
     /// <summary>
     /// One flow reading an entry, in the order of the file. Number and subject are worked out from the file's bytes, the
-    /// cell and the sweep, so that the same file imported into the same sweep again finds its readings there and adds none.
+    /// cell and the sweep, so that the same file imported into the same sweep again finds its readings there and adds none; those hidden
+    /// since are shown again.
     /// </summary>
     /// <param name="preview">Confirmed, without problems.</param>
     /// <param name="targets">For every port and cut of <see cref="ImportPreview.Sweeps"/>; null leaves its readings out.</param>
     /// <param name="at">When the import was confirmed.</param>
     /// <param name="hand">Whose hand; may be empty.</param>
-    /// <param name="record">What the record holds of the targets' jobs: readings already in it, also hidden or corrected ones, are passed over. Null only for sweeps just made.</param>
+    /// <param name="record">What the record holds of the targets' jobs: readings already in it, also corrected ones, are passed over. Null only for sweeps just made.</param>
     /// <exception cref="InvalidOperationException">The preview has problems or no readings (see <see cref="ImportPreview.CanBeSaved"/>).</exception>
     /// <exception cref="ArgumentException">A port and cut of the file without a target.</exception>
     public static IReadOnlyList<Entry> Of(ImportPreview preview, IReadOnlyDictionary<(string Port, int? Cut), ImportTarget?> targets, DateTimeOffset at, string hand = "", Ledger? record = null)
@@ -38,10 +39,14 @@ public static class ImportedEntries
                where target is not null
                let cell = string.Create(CultureInfo.InvariantCulture, $"{preview.Table.FileHash}|{preview.Table.Sheet}|{r.Row}|{r.Column}|{target.Sweep:N}")
                let number = NamedNumber.Of("entry|" + cell)
-               where !saved.Contains(number)
-               select new Entry(
-                   number, NamedNumber.Of("reading|" + cell), target.Job, at, hand, Source(preview.Table, r),
-                   new FlowReading(target.Sweep, r.Lift, r.Reading, r.Range is { Length: > 0 } range ? range : target.Range, r.TestPressure)),
+               let subject = NamedNumber.Of("reading|" + cell)
+               let entry = saved.Contains(number)
+                   ? ImportedAgain.Show(record!, subject, at, hand, preview.Table.FileName)
+                   : new Entry(
+                       number, subject, target.Job, at, hand, Source(preview.Table, r),
+                       new FlowReading(target.Sweep, r.Lift, r.Reading, r.Range is { Length: > 0 } range ? range : target.Range, r.TestPressure))
+               where entry is not null
+               select entry,
         ];
     }
 

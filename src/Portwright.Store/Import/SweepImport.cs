@@ -16,7 +16,8 @@ public sealed record ImportChoice(Guid Port, int Cut, string Done, string Range,
 
 /// <summary>
 /// A confirmed preview as the entries it makes: cuts and sweeps that are new, and every reading. Whatever door a file comes through, this
-/// is where it becomes the record. Numbers are worked out from file and place: the same file again makes the same entries.
+/// is where it becomes the record. Numbers are worked out from file and place: the same file again finds what it became, and what of that is
+/// hidden is shown again.
 /// </summary>
 public static class SweepImport
 {
@@ -59,11 +60,19 @@ public static class SweepImport
 
             var port = record.Get<Port>(choice.Port);
             var job = port.Entry.Job ?? throw new KeyNotFoundException("The port belongs to no job.");
-            var cut = CutOf(record, port, job, choice, now, hand, entries);
-            var sweep = NamedNumber.Of($"import|{preview.Table.FileHash}|{preview.Table.Sheet}|{own.Port}|{own.Cut}|{cut:N}");
-            if (record.Find<Sweep>(sweep) is null)
+            var file = $"import|{preview.Table.FileHash}|{preview.Table.Sheet}|{own.Port}|{own.Cut}";
+            var cut = CutOf(record, port, job, choice, file, preview.Table.FileName, now, hand, entries);
+            var asked = SweepOf(cut, bench, choice, readings);
+            var earlier = EarlierImport.Find(file, asked, readings.Exists(r => r.TestPressure is null), preview.Table.FileName, record);
+            wrong.AddRange(earlier.Problems);
+            var sweep = earlier.Sweep;
+            if (!earlier.InRecord)
             {
-                entries.Add(new Entry(NamedNumber.Of($"entry|{sweep:N}"), sweep, job, now, hand, preview.Table.FileName, SweepOf(cut, bench, choice, readings)));
+                entries.Add(new Entry(NamedNumber.Of($"entry|{sweep:N}"), sweep, job, now, hand, preview.Table.FileName, asked));
+            }
+            else if (ImportedAgain.Show(record, sweep, now, hand, preview.Table.FileName) is { } shown)
+            {
+                entries.Add(shown);
             }
 
             var target = new ImportTarget(sweep, job, choice.Range);
@@ -108,20 +117,33 @@ public static class SweepImport
                 $"The file has readings in {(reading.Reading.Unit.Length > 0 ? reading.Reading.Unit : "plain numbers")}, but range {range.Name} is read in {range.Unit}. Choose another range, or name the unit in the column's heading.");
     }
 
-    private static Guid CutOf(Ledger record, Kept<Port> port, Guid job, ImportChoice choice, DateTimeOffset now, string hand, List<Entry> entries)
+    /// <summary>The port's cut of that number: as it stands, or shown again where it was made by an import or held this file, or new.</summary>
+    private static Guid CutOf(
+        Ledger record, Kept<Port> port, Guid job, ImportChoice choice, string file, string fileName, DateTimeOffset now, string hand, List<Entry> entries)
     {
         if (record.CutsOf(port.Id).FirstOrDefault(c => c.Fact.Number == choice.Cut) is { } known)
         {
             return known.Id;
         }
 
-        var cut = NamedNumber.Of(string.Create(CultureInfo.InvariantCulture, $"cut|{port.Id:N}|{choice.Cut}"));
-        if (entries.TrueForAll(e => e.Subject != cut))
+        var made = NamedNumber.Of(string.Create(CultureInfo.InvariantCulture, $"cut|{port.Id:N}|{choice.Cut}"));
+        var hidden = record.Entries.Where(e => e.Fact is Cut).Select(e => e.Subject).Distinct().Select(record.Get<Cut>)
+            .Where(c => c.Fact.Port == port.Id && c.Fact.Number == choice.Cut)
+            .LastOrDefault(c => c.Id == made || EarlierImport.Of(file, c.Id, record).Count > 0);
+        var cut = hidden?.Id ?? made;
+        if (!entries.TrueForAll(e => e.Subject != cut))
         {
-            var done = choice.Done.Length > 0 ? choice.Done : choice.Cut == 0 ? "As received." : "";
-            entries.Add(new Entry(NamedNumber.Of($"entry|{cut:N}"), cut, job, now, hand, "import", new Cut(port.Id, choice.Cut, done, DateOnly.FromDateTime(now.DateTime))));
+            return cut;
         }
 
+        if (hidden is not null)
+        {
+            entries.Add(ImportedAgain.Show(record, cut, now, hand, fileName)!);
+            return cut;
+        }
+
+        var done = choice.Done.Length > 0 ? choice.Done : choice.Cut == 0 ? "As received." : "";
+        entries.Add(new Entry(NamedNumber.Of($"entry|{cut:N}"), cut, job, now, hand, "import", new Cut(port.Id, choice.Cut, done, DateOnly.FromDateTime(now.DateTime))));
         return cut;
     }
 }
