@@ -15,7 +15,11 @@ internal sealed record Schema(IReadOnlyList<SchemaStep> Steps)
 
     public int Version => Steps[^1].Version;
 
-    public static Schema Today { get; } = new([new SchemaStep(1, First)]);
+    public static Schema Today { get; } = new([
+        new SchemaStep(1, First),
+        // No table changes: a sweep may state its date, a calibration its leak.
+        new SchemaStep(2, ""),
+    ]);
 
     /// <summary>Tables, indexes and triggers a sound record has.</summary>
     public static IReadOnlyList<string> Parts { get; } =

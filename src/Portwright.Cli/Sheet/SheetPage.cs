@@ -86,9 +86,9 @@ internal sealed class SheetPage(TextWriter output, PortSheet sheet, UnitSystem u
             return;
         }
         _page.Line("bench");
-        _page.Pair(bench.Fact.Name, sheet.Flow?.Sweeps[^1].Factor is { } factor
-            ? (factor.From is { } from ? $"range {from.Fact.Range}, meter factor {Number(factor.Factor, Dimension.Ratio)}, calibrated {from.Fact.Date.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}" : $"meter factor {Number(factor.Factor, Dimension.Ratio)}, never calibrated")
-            : "");
+        _page.Pair(bench.Fact.Name, string.Join("; ", (sheet.Flow?.Sweeps[^1].Factors ?? []).Select(f => f.Factor.From is { } from
+            ? $"range {f.Range}, meter factor {Number(f.Factor.Factor, Dimension.Ratio)}, calibrated {from.Fact.Date.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}"
+            : $"range {f.Range}, meter factor {Number(f.Factor.Factor, Dimension.Ratio)}, never calibrated")));
         if (sheet.Flow?.Sweeps[^1].LeakArea is { } leak) _page.Pair("leak taken off", Print.WithDoubt(leak.Value, leak.Expanded(), Dimension.Area, units));
         if (sheet.Morning is { } morning)
         {

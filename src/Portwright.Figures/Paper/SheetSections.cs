@@ -56,13 +56,17 @@ internal static class SheetSections
         var words = new List<string>();
         foreach (var sweep in sheet.Flow?.Sweeps ?? [])
         {
-            var of = sheet.Flow!.Sweeps.Count > 1 ? $"Sweep of {sweep.Sweep.Entry.At:yyyy-MM-dd}: " : "";
+            var of = sheet.Flow!.Sweeps.Count > 1 ? string.Create(CultureInfo.InvariantCulture, $"Sweep of {sweep.Day:yyyy-MM-dd}: ") : "";
             words.Add(of + (sweep.LeakArea is { } leak
                 ? $"leak {Print.WithDoubt(leak.Value, leak.Expanded(), Dimension.Area, units)} effective, taken off each reading."
                 : "no leak test was made; nothing was taken off."));
-            words.Add(of + (sweep.Factor is { From: { } calibration } factor
-                ? string.Create(CultureInfo.InvariantCulture, $"range {calibration.Fact.Range} calibrated {calibration.Fact.Date:yyyy-MM-dd}, factor {factor.Factor.Value:F4} ± {factor.Factor.Expanded():F4}.")
-                : $"range {sweep.Sweep.Fact.Range} was never calibrated on a check plate; the bench card's accuracy stands in."));
+            foreach (var (range, factor) in sweep.Factors)
+            {
+                words.Add(of + (factor.From is { } calibration
+                    ? string.Create(CultureInfo.InvariantCulture, $"range {range} calibrated {calibration.Fact.Date:yyyy-MM-dd}, factor {factor.Factor.Value:F4} ± {factor.Factor.Expanded():F4}.")
+                    : $"range {range} was never calibrated on a check plate; the bench card's accuracy stands in."));
+            }
+
             if (sweep.Sweep.Fact.Fitted.Length > 0) words.Add($"{of}fitted: {sweep.Sweep.Fact.Fitted}.");
         }
 

@@ -143,7 +143,9 @@ public sealed record AirCard(double Pressure = 101_325, double Temperature = 293
 public sealed record TubeCard(double FluidDensity, double Angle, double WellAreaRatio = 0);
 
 /// <summary>A dated calibration of one range from readings through check plates.</summary>
-public sealed record Calibration(Guid Bench, string Range, DateOnly Date, IReadOnlyList<PlateReading> Readings, RoomAir Air, string Notes = "") : Fact
+/// <param name="Leak">The reading with the opening closed off; null when no leak test was made with the calibration.</param>
+public sealed record Calibration(
+    Guid Bench, string Range, DateOnly Date, IReadOnlyList<PlateReading> Readings, RoomAir Air, string Notes = "", PlateReading? Leak = null) : Fact
 {
     public override bool IsMeasured => true;
 }

@@ -11,6 +11,7 @@ namespace Portwright.Shop.Record;
 /// <param name="BoreAdapter">Diameter of the bore adapter, m; null where none is used.</param>
 /// <param name="SetUp">Names the set-up: two sweeps of one set-up share its scatter. Empty: the sweep is a set-up of its own.</param>
 /// <param name="Lifts">Lifts to be asked for, in order.</param>
+/// <param name="Date">The day it was run, which says which calibration and which day's drift it shares; null: the day its first reading was typed.</param>
 public sealed record Sweep(
     Guid Cut,
     Guid Bench,
@@ -23,7 +24,35 @@ public sealed record Sweep(
     bool PlugSealed = true,
     string Sealing = "",
     string SetUp = "",
-    string Notes = "") : Fact;
+    string Notes = "",
+    DateOnly? Date = null) : Fact
+{
+    /// <summary>What was fitted and which way the air went: only sweeps alike in this measure the same thing.</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public Fitting Fitting => new(Direction, string.Join(' ', Fitted.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).ToLowerInvariant(), BoreAdapter, PlugSealed);
+}
+
+/// <summary>What a sweep measured besides the port itself: sweeps of different fittings are never averaged nor compared.</summary>
+/// <param name="Fitted">Entry radius, clay or pipe, in small letters; empty for nothing.</param>
+/// <param name="BoreAdapter">Diameter, m.</param>
+public sealed record Fitting(FlowDirection Direction, string Fitted, double? BoreAdapter, bool PlugSealed)
+{
+    /// <summary>In words: <c>drawn, clay radius, plug sealed</c>.</summary>
+    public string Words
+    {
+        get
+        {
+            var words = new List<string> { Direction == FlowDirection.Draw ? "drawn" : "blown", Fitted.Length > 0 ? Fitted : "nothing fitted" };
+            if (BoreAdapter is { } bore)
+            {
+                words.Add(FormattableString.Invariant($"bore adapter {bore * 1000:0.##} mm"));
+            }
+
+            words.Add(PlugSealed ? "plug sealed" : "plug open");
+            return string.Join(", ", words);
+        }
+    }
+}
 
 /// <summary>One number read off the bench at one lift, as it was read.</summary>
 /// <param name="Reading">The meter's number in the range's own unit.</param>

@@ -30,7 +30,18 @@ public sealed record LiftPoint(
     IReadOnlyList<ReducedReading> Readings,
     Estimate EffectiveArea,
     Estimate Flow,
-    double PlainRuleFlow);
+    double PlainRuleFlow)
+{
+    /// <summary>The point with its flow restated from the effective area.</summary>
+    /// <param name="restatedAt">Test pressure, Pa.</param>
+    public static LiftPoint Of(
+        double lift, IReadOnlyList<ReducedReading> readings, Estimate area, FlowDirection direction, double restatedAt, StandardAir air)
+    {
+        var plain = readings.Average(r => RestatedFlow.SquareRootRule(
+            RestatedFlow.VolumeFlow(r.EffectiveArea.Value, r.TestPressure, air, direction), r.TestPressure, restatedAt));
+        return new LiftPoint(lift, readings, area, area.Scale(RestatedFlow.VolumeFlow(1, restatedAt, air, direction)), plain);
+    }
+}
 
 /// <summary>Flow over lift: the points as measured and the monotone cubic between them.</summary>
 public sealed class FlowCurve
@@ -62,6 +73,16 @@ public sealed class FlowCurve
     public double LowestLift => Points.Count == 0 ? double.NaN : Points[0].Lift;
 
     public double HighestLift => Points.Count == 0 ? double.NaN : Points[^1].Lift;
+
+    /// <summary>The same readings restated at the pressure and in the air of another curve, so that the two can be compared.</summary>
+    public FlowCurve RestatedLike(FlowCurve other) => RestatedAt == other.RestatedAt && Air == other.Air
+        ? this
+        : new FlowCurve(
+            Points.Select(p => LiftPoint.Of(p.Lift, p.Readings, p.EffectiveArea, Direction, other.RestatedAt, other.Air)),
+            Direction, other.RestatedAt, other.Air);
+
+    /// <summary>The measured point at a lift (m); null where the lift was not set.</summary>
+    public LiftPoint? PointAt(double lift) => Points.FirstOrDefault(p => LiftGroups.Same(p.Lift, lift));
 
     /// <summary>True where the lift (m) lies inside the tested range.</summary>
     public bool Covers(double lift) => Points.Count > 0 && lift >= LowestLift - 1e-9 && lift <= HighestLift + 1e-9;

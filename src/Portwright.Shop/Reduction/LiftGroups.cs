@@ -1,15 +1,21 @@
 namespace Portwright.Shop.Reduction;
 
 /// <summary>Readings gathered by lift.</summary>
-internal static class LiftGroups
+public static class LiftGroups
 {
-    /// <summary>Groups in order of lift; lifts within <see cref="SweepReduction.SameLift"/> of a group's first are one lift.</summary>
+    /// <summary>Lifts closer than this are the same lift, m (a quarter of a thousandth of an inch).</summary>
+    public const double SameLift = 6e-6;
+
+    /// <summary>True where two lifts (m) are one setting of the lift screw.</summary>
+    public static bool Same(double lift, double other) => Math.Abs(lift - other) <= SameLift;
+
+    /// <summary>Groups in order of lift; lifts within <see cref="SameLift"/> of a group's first are one lift.</summary>
     public static List<(double Lift, List<T> Items)> Of<T>(IEnumerable<T> items, Func<T, double> liftOf)
     {
         var groups = new List<(double Lift, List<T> Items)>();
         foreach (var item in items.OrderBy(liftOf))
         {
-            if (groups.Count > 0 && liftOf(item) - groups[^1].Lift <= SweepReduction.SameLift)
+            if (groups.Count > 0 && Same(liftOf(item), groups[^1].Lift))
             {
                 groups[^1].Items.Add(item);
             }

@@ -6,10 +6,16 @@ namespace Portwright.Shop.Reduction;
 public static class PooledScatter
 {
     /// <summary>
+    /// Repeats whose mean is less than this share of the largest say nothing of a scatter that is a share: near nothing the last digit of
+    /// the scale is all there is. Our own choice.
+    /// </summary>
+    public const double TellingShare = 0.05;
+
+    /// <summary>
     /// Pools the spread of the repeats at hand with the bench card's figure, each by its degrees of freedom (JCGM 100:2008 4.2.4 and
     /// H.3.6). Two or three repeats alone know their own spread too badly.
     /// </summary>
-    /// <param name="groups">Groups of repeats of the same thing, in any one unit, means not zero.</param>
+    /// <param name="groups">Groups of repeats of the same thing, in any one unit.</param>
     /// <param name="card">The bench card's standard deviation of one reading as a share.</param>
     /// <param name="cardDegrees">Its degrees of freedom; null: taken as certain, and the repeats are not asked.</param>
     /// <returns>Standard deviation of one reading as a share, and how well it is known.</returns>
@@ -20,7 +26,9 @@ public static class PooledScatter
             return new RepeatScatter(card, double.PositiveInfinity);
         }
 
-        var repeated = groups.Where(g => g.Length > 1).ToList();
+        var all = groups.ToList();
+        var least = TellingShare * all.Select(g => Math.Abs(g.Average())).DefaultIfEmpty(0).Max();
+        var repeated = all.Where(g => g.Length > 1 && g.Average() is var mean && mean != 0 && Math.Abs(mean) >= least).ToList();
         if (repeated.Count == 0)
         {
             return new RepeatScatter(card, known);

@@ -47,7 +47,7 @@ public static class TypingSlip
 
     private static double? FromNeighbours(FlowCurve sofar, double lift)
     {
-        var others = sofar.Points.Where(p => Math.Abs(p.Lift - lift) > SweepReduction.SameLift).ToList();
+        var others = sofar.Points.Where(p => !LiftGroups.Same(p.Lift, lift)).ToList();
         if (others.Count < 2)
         {
             return null;

@@ -28,26 +28,27 @@ public sealed record JobBoard(Kept<Job> Job, IReadOnlyList<HeadOnBoard> Heads, s
     public static JobBoard Of(Ledger ledger, Guid jobId)
     {
         var job = ledger.Get<Job>(jobId);
+        var reductions = new Reductions(ledger);
         var heads = ledger.HeadsOf(jobId)
-            .Select(h => new HeadOnBoard(h, [.. ledger.PortsOf(h.Id).Select(p => OnBoard(ledger, job, p))]))
+            .Select(h => new HeadOnBoard(h, [.. ledger.PortsOf(h.Id).Select(p => OnBoard(reductions, job, p))]))
             .ToList();
         var (next, reason, port) = NextStep.Of(heads);
         return new JobBoard(job, heads, next, reason, port);
     }
 
-    private static PortOnBoard OnBoard(Ledger ledger, Kept<Job> job, Kept<Port> port)
+    private static PortOnBoard OnBoard(Reductions reductions, Kept<Job> job, Kept<Port> port)
     {
+        var ledger = reductions.Ledger;
         var cuts = ledger.CutsOf(port.Id);
         if (cuts.Count == 0)
         {
             return new PortOnBoard(port, null, null, null, null, "not started", 0, null);
         }
 
-        var flows = cuts.Select(c => CutFlow.Of(ledger, c)).OfType<CutFlow>().ToList();
         var cut = cuts[^1];
         var sweep = ledger.SweepsOf(cut.Id).LastOrDefault();
         var left = sweep is null ? 0 : SweepPlan.Of(ledger, sweep).Left.Count;
-        var last = flows.LastOrDefault();
+        var last = cuts.Reverse().Select(reductions.Of).FirstOrDefault(f => f is not null);
         if (last is null)
         {
             return new PortOnBoard(port, cut, null, null, null, sweep is null ? "not started" : "on the bench", left, left > 0 ? sweep?.Id : null);
@@ -55,7 +56,7 @@ public sealed record JobBoard(Kept<Job> Job, IReadOnlyList<HeadOnBoard> Heads, s
 
         var cam = job.Fact.Plan.CamOf(port.Fact.Kind)?.NetLift();
         var lift = cam is { } c && last.Curve.Covers(c) ? c : last.Curve.HighestLift;
-        var against = flows.Count > 1 ? CutComparison.Between(last, flows[^2]) : null;
+        var against = reductions.Before(last.Cut, last.Fitting) is [.., var before] ? CutComparison.Between(last, before) : null;
         var state = left > 0 ? "on the bench" : $"cut {last.Cut.Fact.Number}";
         return new PortOnBoard(port, cut, lift, last.Curve.At(lift), against, state, left, left > 0 ? sweep?.Id : null);
     }

@@ -13,7 +13,7 @@ public sealed record CamPoint(double Lift, Estimate? Flow);
 
 /// <summary>Everything known of one port at one cut. Figures, pages, the command line and paper all print from this.</summary>
 /// <param name="Flow">Null where the cut has no reading yet.</param>
-/// <param name="Earlier">The port's other cuts that were tested, oldest first.</param>
+/// <param name="Earlier">The port's earlier cuts that were tested with the same fitting, oldest first.</param>
 /// <param name="AgainstLast">This cut less the one tested before it.</param>
 /// <param name="AgainstFirst">This cut less the first one tested; null where that is the same comparison.</param>
 /// <param name="Mean">Mean flow over the compared lift range, from the lowest tested lift to the cam's lift or the highest tested.</param>
@@ -50,8 +50,9 @@ public sealed record PortSheet(
         var cut = cutId is { } id
             ? cuts.FirstOrDefault(c => c.Id == id) ?? throw new KeyNotFoundException($"{port.Fact.Name} has no such cut.")
             : cuts.Count > 0 ? cuts[^1] : throw new KeyNotFoundException($"{port.Fact.Name} has no cut yet. Cut 0 is the port as received.");
-        var flow = CutFlow.Of(ledger, cut);
-        var earlier = cuts.Where(c => c.Fact.Number < cut.Fact.Number).Select(c => CutFlow.Of(ledger, c)).OfType<CutFlow>().ToList();
+        var reductions = new Reductions(ledger);
+        var flow = reductions.Of(cut);
+        var earlier = flow is null ? [] : reductions.Before(cut, flow.Fitting);
         var bench = flow?.Sweeps[^1].Bench ?? BenchOf(ledger, cut);
         var againstLast = flow is not null && earlier.Count > 0 ? CutComparison.Between(flow, earlier[^1]) : null;
         var againstFirst = flow is not null && earlier.Count > 1 ? CutComparison.Between(flow, earlier[0]) : null;
@@ -60,7 +61,7 @@ public sealed record PortSheet(
         IReadOnlyList<WindowUse> windows = valve is null || flow is null || bench is null
             ? []
             : [.. flow.Curve.Points.Where(p => p.Lift > 0).Select(p => WindowUse.At(portId, valve, bench.Fact.Doubt, p))];
-        var day = DateOnly.FromDateTime((flow?.Sweeps[^1].Sweep.Entry.At ?? cut.Entry.At).DateTime);
+        var day = flow?.Sweeps[^1].Day ?? DateOnly.FromDateTime(cut.Entry.At.DateTime);
         var morning = bench is null ? null : BenchMorning.Of(ledger, bench.Id, day);
         return new PortSheet(
             job, head, port, cut, bench, flow, earlier, againstLast, againstFirst,
@@ -71,7 +72,7 @@ public sealed record PortSheet(
             morning,
             ledger.PhotosOf(cut.Id),
             SheetWords.Cautions(port.Fact, job.Fact.Plan, flow, cam),
-            SheetWords.Remarks(ledger, port.Fact, flow, cam, morning, day));
+            SheetWords.Remarks(reductions, port.Fact, flow, cam, morning, day));
     }
 
     private static Kept<BenchCard>? BenchOf(Ledger ledger, Kept<Cut> cut) =>

@@ -37,7 +37,7 @@ internal static class SheetWords
     }
 
     public static IReadOnlyList<string> Remarks(
-        Ledger ledger, Port port, CutFlow? flow, CamPoint? cam, BenchMorning? morning, DateOnly day)
+        Reductions reductions, Port port, CutFlow? flow, CamPoint? cam, BenchMorning? morning, DateOnly day)
     {
         var remarks = new List<string>();
         if (flow is null)
@@ -66,12 +66,31 @@ internal static class SheetWords
             remarks.Add("Valve and seat are not written down for this port: no window and no discharge coefficients.");
         }
 
+        remarks.AddRange(Apart(reductions, flow));
         remarks.AddRange(flow.Sweeps.SelectMany(s => s.Remarks).Distinct());
+        var ledger = reductions.Ledger;
         foreach (var hidden in flow.Sweeps.SelectMany(s => ledger.Entries.Where(e => e.Fact is FlowReading r && r.Sweep == s.Sweep.Id && ledger.IsHidden(e.Subject))))
         {
             remarks.Add(FormattableString.Invariant($"A reading at lift {((FlowReading)hidden.Fact).Lift.Text} was taken back and does not count."));
         }
 
         return remarks;
+    }
+
+    /// <summary>What was swept otherwise, and is therefore neither in the curve nor compared.</summary>
+    private static IEnumerable<string> Apart(Reductions reductions, CutFlow flow)
+    {
+        foreach (var fitting in flow.Apart.Select(s => s.Sweep.Fact.Fitting).Distinct())
+        {
+            yield return $"This cut was also swept {fitting.Words}: that measures something else and is not in this curve ({flow.Fitting.Words}).";
+        }
+
+        foreach (var cut in reductions.Ledger.CutsOf(flow.Cut.Fact.Port).Where(c => c.Fact.Number < flow.Cut.Fact.Number))
+        {
+            if (reductions.Of(cut, flow.Fitting) is null && reductions.Of(cut) is { } other)
+            {
+                yield return $"Cut {cut.Fact.Number} was swept {other.Fitting.Words}, this one {flow.Fitting.Words}: they are not compared. Sweep both alike.";
+            }
+        }
     }
 }

@@ -16,7 +16,7 @@ public sealed record SweepPlan(Kept<Sweep> Sweep, IReadOnlyList<Typed> Left, IRe
     {
         var readings = ledger.ReadingsOf(sweep.Id);
         var read = readings.Select(r => r.Fact.Lift.Si(Dimension.Lift)).ToList();
-        var left = sweep.Fact.Lifts.Where(l => !read.Any(r => Math.Abs(r - l.Si(Dimension.Lift)) <= SweepReduction.SameLift)).ToList();
+        var left = sweep.Fact.Lifts.Where(l => !read.Any(r => LiftGroups.Same(r, l.Si(Dimension.Lift)))).ToList();
         return new SweepPlan(sweep, left, readings);
     }
 }

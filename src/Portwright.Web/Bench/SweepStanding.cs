@@ -13,20 +13,25 @@ namespace Portwright.Web.Bench;
 /// <param name="TakenBack">The reading taken back last, while nothing was read since.</param>
 public sealed record SweepStanding(int Version, IReadOnlyList<LiftStanding> Lifts, ReadingStanding? Last, ReadingStanding? TakenBack)
 {
-    public static SweepStanding Of(Ledger ledger, Guid sweepId, UnitSystem units)
+    public static SweepStanding Of(Ledger ledger, Guid sweepId, UnitSystem units) => Of(new Reductions(ledger), sweepId, units);
+
+    public static SweepStanding Of(Reductions reductions, Guid sweepId, UnitSystem units)
     {
+        var ledger = reductions.Ledger;
         var sweep = ledger.Get<Sweep>(sweepId);
         var plan = SweepPlan.Of(ledger, sweep);
         var cut = ledger.Get<Cut>(sweep.Fact.Cut);
-        var reduced = SweepReduction.Reduce(ledger, sweep);
-        var against = Earlier(ledger, cut) is { } earlier && CutFlow.Of(ledger, cut) is { } flow ? CutComparison.Between(flow, earlier) : null;
+        var reduced = reductions.Of(sweep);
+        var against = Earlier(reductions, sweep) is { } earlier && reductions.Of(cut, sweep.Fact.Fitting) is { } flow
+            ? CutComparison.Between(flow, earlier)
+            : null;
 
         LiftStanding Standing(Typed lift)
         {
             var si = lift.Si(Dimension.Lift);
             var readings = plan.Readings.Count(r => Same(r.Fact.Lift, si));
-            var point = reduced.Curve.Points.FirstOrDefault(p => Math.Abs(p.Lift - si) <= SweepReduction.SameLift);
-            var difference = against?.Curves.Lifts.FirstOrDefault(d => Math.Abs(d.Lift - si) <= SweepReduction.SameLift)?.Difference;
+            var point = reduced.Curve.PointAt(si);
+            var difference = against?.At(si)?.Difference;
             return new LiftStanding(
                 Key(lift),
                 Print.Bare(si, Dimension.Lift, units),
@@ -53,17 +58,14 @@ public sealed record SweepStanding(int Version, IReadOnlyList<LiftStanding> Lift
             LastTakenBack(ledger, sweepId) is { } back ? ReadingStanding.Of(back, units) : null);
     }
 
-    /// <summary>The latest earlier cut of the port that was tested: the ghost behind the curve.</summary>
-    public static CutFlow? Earlier(Ledger ledger, Kept<Cut> cut) => ledger.CutsOf(cut.Fact.Port)
-        .Where(c => c.Fact.Number < cut.Fact.Number)
-        .Reverse()
-        .Select(c => CutFlow.Of(ledger, c))
-        .FirstOrDefault(f => f is not null);
+    /// <summary>The latest earlier cut of the port that was swept alike: the ghost behind the curve.</summary>
+    public static CutFlow? Earlier(Reductions reductions, Kept<Sweep> sweep) =>
+        reductions.Before(reductions.Ledger.Get<Cut>(sweep.Fact.Cut), sweep.Fact.Fitting) is [.., var last] ? last : null;
 
     /// <summary>A lift with its unit, so that it is read back the same whatever units the page shows.</summary>
     public static string Key(Typed lift) => FormattableString.Invariant($"{lift.Value:R} {lift.Unit}");
 
-    private static bool Same(Typed lift, double si) => Math.Abs(lift.Si(Dimension.Lift) - si) <= SweepReduction.SameLift;
+    private static bool Same(Typed lift, double si) => LiftGroups.Same(lift.Si(Dimension.Lift), si);
 
     private static Kept<FlowReading>? LastTakenBack(Ledger ledger, Guid sweep)
     {

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
 using Portwright.Store;
 using Portwright.Web.Bench;
 using Portwright.Web.Shell;
@@ -40,10 +41,16 @@ internal static class SweepEndpoints
                 return Results.Json(new Answer(null, problem, null), statusCode: StatusCodes.Status422UnprocessableEntity);
             }
 
+            // Reduced before it is saved: what cannot be an air flow is asked again while the porter still sees the tube.
+            var trial = new Reductions(ledger.With([entry]));
+            if (Trial.Refuses(trial.Of(sweep), entry.Subject) is { } refused)
+            {
+                return Results.Json(new Answer(null, refused, null), statusCode: StatusCodes.Status422UnprocessableEntity);
+            }
+
             shop.Save(entry);
-            var now = shop.Job(job);
-            var question = ReadingQuestion.Of(ledger, now, id, entry.Subject, units) is { } words ? new Question(entry.Subject, words) : null;
-            return Results.Json(new Answer(SweepStanding.Of(now, id, units), null, question));
+            var question = ReadingQuestion.Of(new Reductions(ledger), trial, id, entry.Subject, units) is { } words ? new Question(entry.Subject, words) : null;
+            return Results.Json(new Answer(SweepStanding.Of(new Reductions(shop.Job(job)), id, units), null, question));
         }
         catch (RecordProblem trouble) when (trouble.Kind == RecordProblemKind.Refused)
         {

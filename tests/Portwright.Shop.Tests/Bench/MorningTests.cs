@@ -1,4 +1,5 @@
 using Portwright.Physics.Statistics;
+using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
@@ -74,6 +75,80 @@ public sealed class MorningTests
         var morning = BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, 15))!;
         Assert.Equal(ChartAnswer.Stop, morning.Answer);
         Assert.Contains(morning.Words, w => w.Contains("3.9 percent under its certificate", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_leak_read_with_the_calibration_is_taken_off_the_plate()
+    {
+        var bench = Bench();
+        bench.TrueFactor = 1.034;
+        bench.LeakArea = PlateArea * 0.004;
+        MeterFactor Fit(PlateReading? leak)
+        {
+            var id = bench.Add(new Calibration(
+                bench.BenchId, bench.Range.Name, new DateOnly(2025, 3, 3), [bench.ReadPlate("number one", PlateArea)], bench.Air(), Leak: leak));
+            return MeterFactor.Fit(bench.Ledger.Get<Calibration>(id), bench.Ledger.Get<BenchCard>(bench.BenchId));
+        }
+
+        var tested = Fit(bench.ReadPlate("", 0));
+        var untested = Fit(null);
+        Assert.Equal(1.034, tested.Factor.Value, 1e-9);
+        Assert.Empty(tested.Remarks);
+        Assert.Equal(1.034 / 1.004, untested.Factor.Value, 1e-9);
+        Assert.Contains(untested.Remarks, r => r.Contains("without a leak test", StringComparison.Ordinal));
+        Assert.True(Math.Abs(untested.Factor.Value - 1.034) < untested.Factor.Expanded(), "the doubt allows for the leak nobody measured");
+    }
+
+    [Fact]
+    public void A_calibration_made_after_a_sweep_is_used_with_the_meters_own_doubt_and_said_so()
+    {
+        var bench = Bench();
+        Calibrate(bench, new DateOnly(2025, 3, 20));
+        var ledger = bench.Ledger;
+        var card = ledger.Get<BenchCard>(bench.BenchId);
+        var before = MeterFactor.On(new DateOnly(2025, 3, 3), card, bench.Range, ledger);
+        var after = MeterFactor.On(new DateOnly(2025, 3, 20), card, bench.Range, ledger);
+        Assert.Equal(after.Factor.Value, before.Factor.Value);
+        Assert.True(before.Factor.StandardUncertainty >= bench.Range.Accuracy);
+        Assert.True(after.Factor.StandardUncertainty < before.Factor.StandardUncertainty);
+        Assert.Contains(before.Remarks, r => r.Contains("after this day", StringComparison.Ordinal));
+        Assert.DoesNotContain(after.Remarks, r => r.Contains("after this day", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_plate_read_three_times_one_morning_is_one_point_on_its_chart_and_surer()
+    {
+        Estimate Ratio(int times)
+        {
+            var bench = Bench();
+            Calibrate(bench, new DateOnly(2025, 3, 3));
+            bench.Add(new MorningCheck(
+                bench.BenchId, new DateOnly(2025, 3, 4), bench.Air(), bench.ReadPlate("", 0.000001), [.. Enumerable.Repeat(bench.ReadPlate("number one", PlateArea), times)]));
+            var morning = BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, 4))!;
+            return Assert.Single(Assert.Single(morning.Charts).Points).Ratio;
+        }
+
+        Assert.True(Ratio(3).StandardUncertainty < Ratio(1).StandardUncertainty);
+    }
+
+    [Fact]
+    public void A_plate_just_outside_its_doubt_asks_for_a_look_and_one_far_outside_is_a_stop()
+    {
+        ChartAnswer At(double off)
+        {
+            var bench = Bench();
+            Calibrate(bench, new DateOnly(2025, 3, 3));
+            bench.TrueFactor = 1 + off;
+            Check(bench, new DateOnly(2025, 3, 4));
+            return BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, 4))!.Answer;
+        }
+
+        var sound = Bench();
+        Calibrate(sound, new DateOnly(2025, 3, 3));
+        Check(sound, new DateOnly(2025, 3, 4));
+        var doubt = BenchMorning.Of(sound.Ledger, sound.BenchId, new DateOnly(2025, 3, 4))!.Mornings[0].PlateRatio[0].Ratio.StandardUncertainty;
+        Assert.Equal(ChartAnswer.Look, At(2.5 * doubt));
+        Assert.Equal(ChartAnswer.Stop, At(4.5 * doubt));
     }
 
     [Fact]
