@@ -1,0 +1,57 @@
+namespace Portwright.Physics.Drag;
+
+/// <summary>Drag of a sphere in a section over its drag in free air at the same approach speed, with the doubt four relations leave.</summary>
+/// <remarks>
+/// The four, as ratios of drag: solid and wake blockage of a closed tunnel, (1 + tau b^3)^2 times Maskell's; the dynamic pressure of the gap,
+/// (1 - b^2)^-2; Newton's and Munroe's falling spheres, f^-2. The factor is their mean, largest and smallest the limits of a rectangle (JCGM
+/// 100:2008, 4.3.7). All become 1 for a small ball. Range: diameter ratio 0 to 0.5.
+/// </remarks>
+/// <param name="Factor">1 or above.</param>
+/// <param name="StandardUncertainty">Of the factor.</param>
+public readonly record struct Confinement(double Factor, double StandardUncertainty)
+{
+    public const double LargestDiameterRatio = 0.5;
+
+    public double RelativeUncertainty => StandardUncertainty / Factor;
+
+    /// <param name="freeDrag">Drag coefficient in free air, for the wake.</param>
+    public static Confinement At(double diameterRatio, double freeDrag)
+    {
+        Span<double> ratios = stackalloc double[4];
+        Ratios(diameterRatio, freeDrag, ratios);
+        return Spread(ratios);
+    }
+
+    /// <summary>How the factor changes from one diameter ratio to another; without doubt where the two are alike.</summary>
+    public static Confinement Ratio(double diameterRatio, double calibratedAt, double freeDrag)
+    {
+        Span<double> here = stackalloc double[4], there = stackalloc double[4];
+        Ratios(diameterRatio, freeDrag, here);
+        Ratios(calibratedAt, freeDrag, there);
+        for (var i = 0; i < here.Length; i++) here[i] /= there[i];
+        return Spread(here);
+    }
+
+    private static void Ratios(double diameterRatio, double freeDrag, Span<double> ratios)
+    {
+        Require.Between(diameterRatio, 0, LargestDiameterRatio, nameof(diameterRatio), "(ball diameter over the diameter of the round tube of the section's area)");
+        var b = diameterRatio;
+        var solid = 1 + Blockage.SolidSpeedIncrease(b);
+        var wake = freeDrag > 0 ? Blockage.MaskellConfinedDrag(freeDrag, b) / freeDrag : 1;
+        ratios[0] = solid * solid * wake;
+        ratios[1] = Math.Pow(Blockage.GapSpeed(b), 2);
+        ratios[2] = Math.Pow(Blockage.NewtonSpeedFactor(b), -2);
+        ratios[3] = Math.Pow(Blockage.MunroeSpeedFactor(b), -2);
+    }
+
+    private static Confinement Spread(ReadOnlySpan<double> ratios)
+    {
+        double sum = 0, low = double.PositiveInfinity, high = 0;
+        foreach (var r in ratios)
+        {
+            sum += r;
+            (low, high) = (Math.Min(low, r), Math.Max(high, r));
+        }
+        return new(sum / ratios.Length, (high - low) / Math.Sqrt(12));
+    }
+}
