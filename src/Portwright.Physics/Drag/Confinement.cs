@@ -37,7 +37,9 @@ public readonly record struct Confinement(double Factor, double StandardUncertai
         Require.Between(diameterRatio, 0, LargestDiameterRatio, nameof(diameterRatio), "(ball diameter over the diameter of the round tube of the section's area)");
         var b = diameterRatio;
         var solid = 1 + Blockage.SolidSpeedIncrease(b);
-        var wake = freeDrag > 0 ? Blockage.MaskellConfinedDrag(freeDrag, b) / freeDrag : 1;
+        // Maskell's relation is for a separated wake, drag coefficient near one half; a creeping ball's 24/Re is no wake and must not enter.
+        var wakeDrag = Math.Min(freeDrag, 1);
+        var wake = wakeDrag > 0 ? Blockage.MaskellConfinedDrag(wakeDrag, b) / wakeDrag : 1;
         ratios[0] = solid * solid * wake;
         ratios[1] = Math.Pow(Blockage.GapSpeed(b), 2);
         ratios[2] = Math.Pow(Blockage.NewtonSpeedFactor(b), -2);
