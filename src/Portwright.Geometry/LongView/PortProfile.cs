@@ -1,0 +1,134 @@
+using System.Diagnostics.CodeAnalysis;
+using MathNet.Numerics.Interpolation;
+
+namespace Portwright.Geometry.LongView;
+
+/// <summary>Roof or floor.</summary>
+public enum Surface { Roof, Floor }
+
+/// <summary>A point of the roof or floor line.</summary>
+public readonly record struct ProfilePoint(double Distance, PlanePoint Point, bool IsGeneric);
+
+/// <summary>The place of roof or floor nearest to a touched point.</summary>
+/// <param name="Distance">From the flange along the centreline, m.</param>
+/// <param name="Gap">From the touched point to the line, m.</param>
+public readonly record struct ProfilePlace(double Distance, Surface Surface, double Gap);
+
+/// <summary>
+/// Roof and floor line of a port in the long view, between its stations by a cubic that rises and falls only where the stations do
+/// (piecewise cubic Hermite, Fritsch and Carlson 1980; straight between two stations alone). Past the last station either way the heights stay as they are there.
+/// </summary>
+public sealed class PortProfile
+{
+    private readonly Func<double, double> roof;
+    private readonly Func<double, double> floor;
+    private readonly double firstMeasured;
+    private readonly double lastMeasured;
+
+    private PortProfile(Centreline centreline, ProfileStation[] stations)
+    {
+        Centreline = centreline;
+        Stations = stations;
+        double[] places = [.. stations.Select(s => s.Distance)];
+        roof = Line(places, [.. stations.Select(s => s.Roof)]);
+        floor = Line(places, [.. stations.Select(s => s.Floor)]);
+        var measured = stations.Where(s => !s.IsGeneric).ToList();
+        firstMeasured = measured.Count > 0 ? measured[0].Distance : double.PositiveInfinity;
+        lastMeasured = measured.Count > 0 ? measured[^1].Distance : double.NegativeInfinity;
+    }
+
+    /// <summary>Makes a profile of one or more stations in any order, or says why they make none.</summary>
+    public static bool TryCreate(Centreline centreline, IEnumerable<ProfileStation> stations, [NotNullWhen(true)] out PortProfile? profile, [NotNullWhen(false)] out string? problem)
+    {
+        ArgumentNullException.ThrowIfNull(centreline);
+        ArgumentNullException.ThrowIfNull(stations);
+        ProfileStation[] sorted = [.. stations.OrderBy(s => s.Distance)];
+        problem = Problem(centreline, sorted);
+        profile = problem is null ? new(centreline, sorted) : null;
+        return profile is not null;
+    }
+
+    public Centreline Centreline { get; }
+
+    /// <summary>From the flange inwards, generic ones among them.</summary>
+    public IReadOnlyList<ProfileStation> Stations { get; }
+
+    /// <summary>Height of the roof above the centreline, m.</summary>
+    public double RoofAt(double distance) => roof(Within(distance));
+
+    /// <summary>Depth of the floor below the centreline, m.</summary>
+    public double FloorAt(double distance) => floor(Within(distance));
+
+    /// <summary>Roof to floor, m.</summary>
+    public double HeightAt(double distance) => RoofAt(distance) + FloorAt(distance);
+
+    /// <summary>True where the shape is not bounded by measured stations on both sides.</summary>
+    public bool IsGenericAt(double distance) => !(Within(distance) >= firstMeasured && distance <= lastMeasured);
+
+    /// <summary>A point of the roof or floor.</summary>
+    public PlanePoint PointAt(double distance, Surface surface) =>
+        Centreline.PointAt(distance, surface == Surface.Roof ? RoofAt(distance) : -FloorAt(distance));
+
+    /// <summary>The roof or floor line from flange to seat in so many points, two or more.</summary>
+    public IReadOnlyList<ProfilePoint> LineOf(Surface surface, int points = 97)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(points, 2);
+        return [.. Enumerable.Range(0, points).Select(i => Centreline.Length * i / (points - 1))
+            .Select(d => new ProfilePoint(d, PointAt(d, surface), IsGenericAt(d)))];
+    }
+
+    /// <summary>The place of the roof or floor nearest to a touched point, m, within 1e-4 of the port's length.</summary>
+    public ProfilePlace Nearest(PlanePoint touched)
+    {
+        var onRoof = Nearest(touched, Surface.Roof);
+        var onFloor = Nearest(touched, Surface.Floor);
+        return onRoof.Gap <= onFloor.Gap ? onRoof : onFloor;
+    }
+
+    /// <summary>The station nearest along the centreline.</summary>
+    public ProfileStation NearestStation(double distance) => Stations.MinBy(s => Math.Abs(s.Distance - distance))!;
+
+    private ProfilePlace Nearest(PlanePoint touched, Surface surface)
+    {
+        double Gap(double distance) => touched.To(PointAt(distance, surface));
+        const int Steps = 200;
+        var step = Centreline.Length / Steps;
+        var best = Enumerable.Range(0, Steps + 1).Select(i => Math.Min(i * step, Centreline.Length)).MinBy(Gap);
+        double low = Math.Max(0, best - step), high = Math.Min(Centreline.Length, best + step);
+        // Thirds are cut off the bracket until it is far below what a finger can point at.
+        for (var i = 0; i < 20; i++)
+        {
+            double third = (high - low) / 3, a = low + third, b = high - third;
+            if (Gap(a) <= Gap(b)) high = b;
+            else low = a;
+        }
+        var place = (low + high) / 2;
+        return new(place, surface, Gap(place));
+    }
+
+    private double Within(double distance) => Require.Between(distance, 0, Centreline.Length, nameof(distance), "m");
+
+    private static Func<double, double> Line(double[] places, double[] heights)
+    {
+        if (places.Length == 1) return _ => heights[0];
+        IInterpolation curve = places.Length == 2
+            ? LinearSpline.InterpolateSorted(places, heights)
+            : CubicSpline.InterpolatePchipSorted(places, heights);
+        return d => curve.Interpolate(Math.Clamp(d, places[0], places[^1]));
+    }
+
+    private static string? Problem(Centreline centreline, ProfileStation[] stations)
+    {
+        if (stations.Length == 0) return "The long view needs one station or more. Measure a section.";
+        for (var i = 0; i < stations.Length; i++)
+        {
+            var s = stations[i];
+            var name = s.Name.Length > 0 ? s.Name : "A station";
+            if (!(s.Distance >= 0 && s.Distance <= centreline.Length)) return $"{name} lies outside the port: its distance from the flange must be between nothing and the centreline's length.";
+            if (i > 0 && s.Distance == stations[i - 1].Distance) return $"{name} lies at the same distance from the flange as the station before it. Correct one of the two distances.";
+            if (!(s.Roof > 0) || !(s.Floor > 0) || !double.IsFinite(s.Roof) || !double.IsFinite(s.Floor)) return $"{name}: roof and floor must lie on either side of the centreline.";
+            if (s.Floor >= centreline.BendRadius && s.Distance > centreline.Straight) return $"{name}: the floor lies past the middle of the bend. Make the bend's radius larger or the section lower.";
+        }
+        return null;
+    }
+}
