@@ -55,6 +55,7 @@ public static class Workbench
 
         var app = builder.Build();
         app.UseHostFiltering();
+        app.UseMiddleware<OneOrigin>();
         app.UseMiddleware<OriginGuard>();
         app.UseMiddleware<PageHeaders>();
         app.UseMiddleware<UploadLimits>();

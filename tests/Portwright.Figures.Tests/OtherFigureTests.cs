@@ -62,9 +62,18 @@ public sealed class OtherFigureTests
     public void A_port_says_its_name_its_flow_its_doubt_and_its_state()
     {
         var drawing = HeadDrawing.Draw(new InventedShop().Board().Heads[0], _ => "/", 1010);
-        Assert.Contains(drawing.Touchables(), t => System.Text.RegularExpressions.Regex.IsMatch(t.Title, @"^intake 2, head B: [\d.]+ ± [\d.]+ cfm at \.514, cut 3, \+"));
-        Assert.Contains(drawing.Touchables(), t => t.Title == "exhaust 4, head B: not started");
+        Assert.Contains(drawing.Touchables(), t => System.Text.RegularExpressions.Regex.IsMatch(t.Title, @": intake 2, head B: [\d.]+ ± [\d.]+ cfm at \.514, cut 3, \+"));
+        Assert.Contains(drawing.Touchables(), t => t.Title == "ex 4, not started: exhaust 4, head B: not started");
         Assert.Contains(drawing.Touchables(), t => t.Title.Contains("on the bench, 5 lifts left", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_port_is_called_first_by_the_letters_drawn_in_it()
+    {
+        var drawing = HeadDrawing.Draw(new InventedShop().Board().Heads[0], _ => "/", 1010);
+        Assert.All(drawing.Touchables(), t => Assert.StartsWith(
+            string.Join(", ", t.Marks.OfType<Text>().Select(w => w.Words).Where(w => w.Any(char.IsAsciiLetterOrDigit))) + ": ", t.Title, StringComparison.Ordinal));
+        Assert.Contains(drawing.Touchables(), t => System.Text.RegularExpressions.Regex.IsMatch(t.Title, @"^in 2, \d+, cut 3, \+[^:]*: intake 2, head B: "));
     }
 
     [Fact]

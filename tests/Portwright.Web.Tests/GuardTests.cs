@@ -3,6 +3,7 @@ using System.Net.Http.Headers;
 using System.Net.Sockets;
 using System.Net.WebSockets;
 using System.Text;
+using System.Text.Json;
 
 namespace Portwright.Web.Tests;
 
@@ -47,7 +48,7 @@ public sealed class GuardTests : IAsyncLifetime
 
     [Theory]
     [InlineData("127.0.0.1", HttpStatusCode.OK)]
-    [InlineData("localhost", HttpStatusCode.OK)]
+    [InlineData("localhost", HttpStatusCode.TemporaryRedirect)]
     [InlineData("elsewhere.example", HttpStatusCode.BadRequest)]
     [InlineData("127.0.0.1.elsewhere.example", HttpStatusCode.BadRequest)]
     [InlineData("localhost.elsewhere.example", HttpStatusCode.BadRequest)]
@@ -57,6 +58,26 @@ public sealed class GuardTests : IAsyncLifetime
         request.Headers.Host = $"{host}:{_workbench.Port}";
         using var answer = await _client.SendAsync(request);
         Assert.Equal(expected, answer.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("/")]
+    [InlineData("/bench/range?name=a%20b&kind=percent")]
+    [InlineData("//elsewhere.example/x")]
+    public async Task Localhost_leads_to_the_one_address_readings_are_held_under(string path)
+    {
+        var answer = await Raw($"GET {path} HTTP/1.1\r\nHost: localhost:{_workbench.Port}\r\nConnection: close\r\n\r\n");
+        Assert.StartsWith("HTTP/1.1 307", answer, StringComparison.Ordinal);
+        Assert.Contains($"\r\nLocation: http://127.0.0.1:{_workbench.Port}{path}\r\n", answer, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_sent_to_localhost_is_not_led_elsewhere()
+    {
+        using var request = new HttpRequestMessage(HttpMethod.Post, "/look") { Content = new FormUrlEncodedContent([new("theme", "lamp")]) };
+        request.Headers.Host = $"localhost:{_workbench.Port}";
+        using var answer = await _client.SendAsync(request);
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
     }
 
     [Fact]
@@ -139,6 +160,48 @@ public sealed class GuardTests : IAsyncLifetime
         }
 
         Assert.Empty(_workbench.Read(j => BenchPage.Readings(j, _seed.Job)));
+    }
+
+    [Fact]
+    public async Task A_script_whose_token_is_old_is_told_so_by_a_code_and_gets_a_fresh_one()
+    {
+        var body = $$"""{"number":"{{Guid.NewGuid()}}","lift":"0.05 in","text":"12","at":"2026-11-25T10:00:00+00:00"}""";
+        using var content = new StringContent(body, Encoding.UTF8, "application/json");
+        using var refused = await _client.PostAsync($"/sweep/{_seed.Sweep}/reading", content);
+        Assert.Equal(HttpStatusCode.BadRequest, refused.StatusCode);
+        using var said = JsonDocument.Parse(await refused.Content.ReadAsStringAsync());
+        Assert.Equal("form-token", said.RootElement.GetProperty("code").GetString());
+        Assert.Contains("too old", said.RootElement.GetProperty("problem").GetString(), StringComparison.Ordinal);
+
+        using var fresh = await _client.GetAsync("/form-token");
+        Assert.Contains("no-store", fresh.Headers.GetValues("Cache-Control").Single(), StringComparison.Ordinal);
+        using var token = JsonDocument.Parse(await fresh.Content.ReadAsStringAsync());
+        using var again = new HttpRequestMessage(HttpMethod.Post, $"/sweep/{_seed.Sweep}/reading") { Content = new StringContent(body, Encoding.UTF8, "application/json") };
+        again.Headers.Add("Cookie", fresh.Headers.GetValues("Set-Cookie").Select(c => c.Split(';')[0]));
+        again.Headers.Add("X-Form-Token", token.RootElement.GetProperty("token").GetString());
+        using var saved = await _client.SendAsync(again);
+        Assert.Equal(HttpStatusCode.OK, saved.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_script_is_told_in_a_sentence_what_is_wrong()
+    {
+        using var fresh = await _client.GetAsync("/form-token");
+        using var token = JsonDocument.Parse(await fresh.Content.ReadAsStringAsync());
+        foreach (var (path, body, status, words) in new[]
+        {
+            ($"/sweep/{Guid.NewGuid()}/reading", $$"""{"number":"{{Guid.NewGuid()}}","lift":"0.05 in","text":"12","at":"2026-11-25T10:00:00+00:00"}""", HttpStatusCode.NotFound, "nothing at this address"),
+            ($"/sweep/{_seed.Sweep}/reading", "{\"number\":", HttpStatusCode.BadRequest, "cannot read what this page sent"),
+        })
+        {
+            using var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = new StringContent(body, Encoding.UTF8, "application/json") };
+            request.Headers.Add("Cookie", fresh.Headers.GetValues("Set-Cookie").Select(c => c.Split(';')[0]));
+            request.Headers.Add("X-Form-Token", token.RootElement.GetProperty("token").GetString());
+            using var answer = await _client.SendAsync(request);
+            Assert.Equal(status, answer.StatusCode);
+            using var said = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+            Assert.Contains(words, said.RootElement.GetProperty("problem").GetString(), StringComparison.Ordinal);
+        }
     }
 
     [Theory]

@@ -61,7 +61,9 @@ public static class HeadDrawing
             var box = new Box(1 + wall + i % perRow * (cell + gap), 1 + wall + i / perRow * (cellHeight + gap), cell, cellHeight);
             var port = head.Ports[i];
             var framed = current is { } id ? port.Port.Id == id : port.OpenSweep is not null;
-            pen.Touchable(Say(port, head.Head.Fact, units), box, p => Cell(p, port, box, shape, text, framed, units), href: href(port), key: $"port-{port.Port.Id:N}");
+            var cellPen = new Pen();
+            Cell(cellPen, port, box, shape, text, framed, units);
+            pen.Put(new Touchable(Name(cellPen.Marks, Say(port, head.Head.Fact, units)), cellPen.Marks, box, [], href(port), $"port-{port.Port.Id:N}"));
         }
 
         var done = head.Ports.Count(p => p.Flow is not null);
@@ -103,7 +105,14 @@ public static class HeadDrawing
         pen.Text(left + 1.2 * text, y, words, text, Role.Ink);
     }
 
-    /// <summary>All of it as one sentence, for the accessible name.</summary>
+    /// <summary>
+    /// The accessible name: first the letters as they stand in the drawing, so that a port is found by speaking what is seen (WCAG 2.2,
+    /// success criterion 2.5.3, label in name), then all of it as one sentence.
+    /// </summary>
+    private static string Name(IEnumerable<Mark> marks, string sentence) =>
+        $"{string.Join(", ", marks.OfType<Text>().Select(t => t.Words).Where(w => w != Print.Nothing))}: {sentence}";
+
+    /// <summary>All of it as one sentence.</summary>
     private static string Say(PortOnBoard port, Head head, UnitSystem units)
     {
         var words = $"{port.Port.Fact.Name}, {head.Name}: ";

@@ -8,6 +8,7 @@ internal static class Everything
     public static void Map(IEndpointRouteBuilder app)
     {
         FixedFiles.Map(app);
+        FormTokenEndpoint.Map(app);
         LookEndpoint.Map(app);
         SweepEndpoints.Map(app);
         PhotoEndpoints.Map(app);

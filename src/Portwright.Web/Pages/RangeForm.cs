@@ -78,14 +78,16 @@ internal static class RangeForm
     {
         var values = FieldsOf(kind).ToDictionary(
             f => f.Name,
-            f => old is not null && typed.Raw(f.Name) == Shown(f, old, units) && f.Of(old.Meter) is { } kept ? kept : typed.NeededSi(f.Name, f.Label, f.Dimension));
+            f => old is not null && typed.Raw(f.Name) == Shown(f, old, units) && f.Of(old.Meter) is { } stood ? stood : typed.NeededSi(f.Name, f.Label, f.Dimension));
         TubeCard? tube = null;
         if (typed.Si("fluid", "Density of the fluid", Dimension.Density) is { } density)
         {
             tube = new TubeCard(density, typed.Si("angle", "Angle of the tube", Dimension.Angle) ?? Math.PI / 2, TubeOf(old?.Meter)?.WellAreaRatio ?? 0);
         }
 
-        var unit = UnitOf(kind, tube is not null, units);
+        // A range that is on the card keeps the unit it is read in: its resolution is stated in it.
+        var kept = old is not null && KindOf(old.Meter) == kind && TubeOf(old.Meter) is null == tube is null;
+        var unit = kept ? old!.Unit : UnitOf(kind, tube is not null, units);
         var resolution = typed.Needed("resolution", "Read to", Dimension.Ratio)?.Value ?? double.NaN;
         var accuracy = typed.NeededSi("accuracy", "Accuracy", Dimension.Fraction);
         if (!typed.IsGood)
@@ -95,7 +97,7 @@ internal static class RangeForm
 
         MeterCard meter = kind switch
         {
-            "percent" => new PercentCard(values["full"], values["at"], typed.Choice("scale", RangeScale.SquareRoot), values["differential"], (old?.Meter as PercentCard)?.CalibrationAir),
+            "percent" => new PercentCard(values["full"], values["at"], typed.Choice("scale", RangeScale.SquareRoot), values["differential"], (old?.Meter as PercentCard)?.CalibrationAir, (old?.Meter as PercentCard)?.Tube),
             "plate" => new PlenumPlateCard(values["diameter"], values["coefficient"], tube),
             "orifice" => new OrificeCard(values["pipe"], values["bore"], typed.Choice("taps", OrificeTaps.Corner), tube),
             "laminar" => new LaminarCard(values["full"], values["differential"], values["temperature"], tube),

@@ -3,12 +3,21 @@ using Microsoft.AspNetCore.Http;
 
 namespace Portwright.Web.Security;
 
-/// <summary>A page of one sentence, for where no other page can be made.</summary>
+/// <summary>A page of one sentence, for where no other page can be made; to a script that sent JSON, the same sentence as JSON.</summary>
 internal static class Plain
 {
-    public static Task Answer(HttpContext context, int status, string sentence)
+    /// <summary>The code of an answer to a form token that is missing, old or another's: a fresh one and the same again may do.</summary>
+    public const string FormToken = "form-token";
+
+    /// <param name="code">What went wrong, for a script to act on; the sentence is for a person.</param>
+    public static Task Answer(HttpContext context, int status, string sentence, string? code = null)
     {
         context.Response.StatusCode = status;
+        if (context.Request.HasJsonContentType())
+        {
+            return context.Response.WriteAsJsonAsync(new { Problem = sentence, Code = code });
+        }
+
         context.Response.ContentType = "text/html; charset=utf-8";
         return context.Response.WriteAsync(
             $"""

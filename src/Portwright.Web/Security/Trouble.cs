@@ -22,7 +22,7 @@ public sealed partial class Trouble(RequestDelegate next, ILogger<Trouble> log)
                 Unforeseen(log, error, context.Request.Path);
             }
 
-            await Plain.Answer(context, answer.Status, answer.Sentence);
+            await Plain.Answer(context, answer.Status, answer.Sentence, error is AntiforgeryValidationException ? Plain.FormToken : null);
         }
     }
 
@@ -33,6 +33,7 @@ public sealed partial class Trouble(RequestDelegate next, ILogger<Trouble> log)
         return Plain.Answer(http, http.Response.StatusCode, http.Response.StatusCode switch
         {
             StatusCodes.Status404NotFound => "There is nothing at this address. It may have been typed wrong, or belong to another record.",
+            StatusCodes.Status400BadRequest when http.Request.HasJsonContentType() => "The workbench cannot read what this page sent. Load the page again, then type it again.",
             StatusCodes.Status400BadRequest => "The form is too old, or was not sent by this page. Go back, load the page again, and do it again.",
             StatusCodes.Status405MethodNotAllowed or StatusCodes.Status415UnsupportedMediaType => "This address does not take what was sent.",
             _ => "This cannot be done here. Go back and do it another way.",

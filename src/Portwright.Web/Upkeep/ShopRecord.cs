@@ -89,6 +89,9 @@ public sealed class ShopRecord : IDisposable
         return ledger;
     }
 
+    /// <summary>The whole record, read anew: for questions asked seldom, of all jobs at once.</summary>
+    public Ledger Everything() => Ledger.Of(Noted(Journal.ReadAll()));
+
     /// <summary>All jobs that are not hidden, the latest first.</summary>
     public IReadOnlyList<Kept<Job>> Jobs() => [.. Ledger.Of(Noted(Journal.ReadJobs())).All<Job>().Reverse()];
 

@@ -2,6 +2,24 @@
 // kept in this browser until the server says it is saved, and sent again as often as it takes. The number makes sending twice harmless.
 const sleep = ms => new Promise(done => setTimeout(done, ms));
 
+const heldHere = 'What you type is held in this browser and saved when it can be.';
+
+// No answer, or one that may be another in a moment: the same reading is sent again, later and later.
+const passes = reply => reply === null || reply.status >= 500 || reply.status === 429 || reply.status === 408;
+
+// Refused because of who sends it, not because of what is sent.
+const barred = reply => reply.status === 403 || reply.body?.code === 'form-token';
+
+function heldButton(what, words, held) {
+  const button = document.createElement('button');
+  button.type = 'button';
+  button.className = 'button';
+  button.dataset.press = what;
+  button.dataset.held = held;
+  button.textContent = words;
+  return button;
+}
+
 class SweepEntry extends HTMLElement {
   connectedCallback() {
     this.sweep = this.dataset.sweep;
@@ -11,6 +29,8 @@ class SweepEntry extends HTMLElement {
     this.typedKey = `portwright.typed.${this.sweep}`;
     this.liftKey = `portwright.lift.${this.sweep}`;
     this.pendingPrefix = `portwright.pending.${this.sweep}.`;
+    this.refusedPrefix = `portwright.refused.${this.sweep}.`;
+    this.nameKey = `portwright.name.${this.sweep}`;
     this.count = 0;
     this.busy = false;
     this.chosen = localStorage.getItem(this.liftKey);
@@ -43,11 +63,13 @@ class SweepEntry extends HTMLElement {
 
   // ---- what is asked
   lift(key) { return this.standing.lifts.find(l => l.key === key); }
-  pending() {
+  pending() { return this.held(this.pendingPrefix); }
+  refusals() { return this.held(this.refusedPrefix); }
+  held(prefix) {
     const found = [];
     for (let i = 0; i < localStorage.length; i++) {
       const name = localStorage.key(i);
-      if (!name.startsWith(this.pendingPrefix)) continue;
+      if (!name.startsWith(prefix)) continue;
       try { found.push({ name, entry: JSON.parse(localStorage.getItem(name)) }); } catch { localStorage.removeItem(name); }
     }
     return found.sort((a, b) => (a.name < b.name ? -1 : 1));
@@ -90,6 +112,8 @@ class SweepEntry extends HTMLElement {
     else if (what === 'put-back') this.turn('put-back', this.standing.takenBack?.id);
     else if (what === 'keep') this.query('[data-question]').hidden = true;
     else if (what === 'retype') this.retype();
+    else if (what === 'mend') this.mend(button.dataset.held);
+    else if (what === 'drop') { localStorage.removeItem(button.dataset.held); this.forgetName(); this.show(); }
     else if (what === 'rub') { this.box.value = this.box.value.slice(0, -1); this.keepTyped(); }
     else { this.box.value += what; this.keepTyped(); }
     this.box.focus({ preventScroll: true });
@@ -115,6 +139,8 @@ class SweepEntry extends HTMLElement {
     };
     const order = `${now.getTime()}`.padStart(15, '0') + `${this.count++}`.padStart(6, '0');
     localStorage.setItem(this.pendingPrefix + order, JSON.stringify(entry));
+    // Any page of the workbench says what still waits here, and by this name.
+    localStorage.setItem(this.nameKey, this.dataset.name);
     this.lastKey = at.key;
     this.box.value = '';
     this.keepTyped();
@@ -132,34 +158,38 @@ class SweepEntry extends HTMLElement {
     for (let waiting = this.pending(); waiting.length > 0; waiting = this.pending()) {
       const { name, entry } = waiting[0];
       const reply = await this.post('reading', entry);
-      if (reply === null || reply.status >= 500 || reply.status === 429) {
-        this.line(reply?.body?.problem ?? 'The workbench does not answer.');
+      if (passes(reply)) {
+        this.line(`${reply?.body?.problem ?? 'The workbench does not answer.'} ${heldHere}`);
         await sleep(patience);
-        patience = Math.min(patience * 1.5, 2000);
+        patience = Math.min(patience * 1.5, reply === null ? 2000 : 15000);
         continue;
       }
-      if (reply.status === 400 || reply.status === 403) {
-        // The form's token is from another time: a fresh page has a fresh one, and what is pending is kept.
-        this.line('This page is too old to save with.');
-        if (!sessionStorage.getItem('portwright.fresh')) { sessionStorage.setItem('portwright.fresh', '1'); location.reload(); return; }
-        await sleep(2000);
-        continue;
-      }
-      sessionStorage.removeItem('portwright.fresh');
       patience = 250;
+      if (barred(reply)) {
+        // Nothing is wrong with the reading: it stays held, and the next one saved tries again.
+        this.line(reply.status === 403
+          ? `The workbench takes nothing from this page, because it was not opened at the workbench's own address. Open it again from the address in the terminal. ${heldHere}`
+          : `The workbench does not know this page any more, and a fresh form did not help. Let this browser keep cookies for ${location.hostname}, then load the page again. ${heldHere}`);
+        break;
+      }
       this.line(null);
+      const asked = this.next();
       localStorage.removeItem(name);
       if (reply.status === 200) {
         this.newer(reply.body.standing);
         this.means(entry.lift);
         if (reply.body.question) this.ask(reply.body.question, entry);
       } else {
-        this.refused(entry, reply.body?.problem ?? `The workbench does not take this reading (${reply.status}).`);
+        this.refused(name, entry, reply.body?.problem ?? `The workbench does not take this reading (${reply.status}).`, asked);
       }
+      this.forgetName();
       this.show();
     }
     this.busy = false;
     if (this.lost) this.redraw();
+  }
+  forgetName() {
+    if (this.pending().length + this.refusals().length === 0) localStorage.removeItem(this.nameKey);
   }
 
   // Without the live line the picture is fetched.
@@ -175,7 +205,18 @@ class SweepEntry extends HTMLElement {
     } catch { /* the next save tries again */ }
   }
 
+  // Sends it; where only the form's token is too old, once more with a fresh one.
   async post(what, body) {
+    const reply = await this.postOnce(what, body);
+    if (reply?.body?.code !== 'form-token') return reply;
+    try {
+      const fresh = await fetch('/form-token', { credentials: 'same-origin', cache: 'no-store' });
+      if (!fresh.ok) return fresh.status >= 500 ? null : reply;
+      this.dataset.token = (await fresh.json()).token;
+    } catch { return null; }
+    return this.postOnce(what, body);
+  }
+  async postOnce(what, body) {
     try {
       const response = await fetch(`/sweep/${this.sweep}/${what}`, {
         method: 'POST', credentials: 'same-origin', cache: 'no-store',
@@ -187,11 +228,32 @@ class SweepEntry extends HTMLElement {
     } catch { return null; }
   }
 
-  refused(entry, problem) {
+  refused(name, entry, problem, asked) {
     const lift = this.lift(entry.lift);
-    this.say(`At ${lift?.shown ?? entry.lift}: ${problem}`);
-    // Asked again now, unless something else is being typed already.
-    if (this.box.value === '') { this.box.value = entry.text; this.keepTyped(); this.choose(entry.lift); this.box.select(); }
+    // Asked again now, unless something else is being typed already: that keeps its lift, and the refused one is listed.
+    if (this.box.value === '') {
+      this.say(`At ${lift?.shown ?? entry.lift}: ${problem}`);
+      this.box.value = entry.text;
+      this.keepTyped();
+      this.choose(entry.lift);
+      this.box.select();
+      return;
+    }
+    localStorage.setItem(this.refusedPrefix + name.slice(this.pendingPrefix.length), JSON.stringify({ ...entry, problem }));
+    if (asked) this.choose(asked.key);
+  }
+  mend(held) {
+    const refusal = this.refusals().find(r => r.name === held);
+    if (!refusal) return;
+    if (this.box.value !== '') { this.say('Save the number in the box first, then type the refused one again.'); return; }
+    localStorage.removeItem(held);
+    this.forgetName();
+    this.box.value = refusal.entry.text;
+    this.keepTyped();
+    this.choose(this.lift(refusal.entry.lift) ? refusal.entry.lift : null);
+    this.say(`At ${this.lift(refusal.entry.lift)?.shown ?? refusal.entry.lift}: ${refusal.entry.problem}`);
+    this.show();
+    this.box.select();
   }
 
   async turn(what, id) {
@@ -204,9 +266,9 @@ class SweepEntry extends HTMLElement {
       this.show();
       if (this.lost) this.redraw();
     }
-    else {
-      this.say('That was not done: the workbench does not answer. Do it again in a moment.');
-    }
+    else if (passes(reply)) this.say('That was not done: the workbench does not answer. Do it again in a moment.');
+    else if (barred(reply)) this.say('That was not done: the workbench does not know this page any more. Load the page again, then do it again.');
+    else this.say(`That was not done. ${reply.body?.problem ?? `The workbench does not take it (${reply.status}).`}`);
   }
   takeBack() {
     if (this.pending().length > 0) { this.say('Wait until the readings held here are saved, then take back.'); return; }
@@ -237,6 +299,13 @@ class SweepEntry extends HTMLElement {
     list.replaceChildren(...waiting.slice(0, 8).map(({ entry }) => {
       const item = document.createElement('li');
       item.textContent = `${this.lift(entry.lift)?.shown ?? entry.lift}: ${entry.text}, not saved yet`;
+      return item;
+    }));
+    this.query('[data-refused]').replaceChildren(...this.refusals().map(({ name, entry }) => {
+      const item = document.createElement('li');
+      const words = document.createElement('span');
+      words.textContent = `${this.lift(entry.lift)?.shown ?? entry.lift}: ${entry.text}, not taken. ${entry.problem}`;
+      item.append(words, heldButton('mend', 'Type it again', name), heldButton('drop', 'Leave it out', name));
       return item;
     }));
     const last = this.standing.last;
@@ -279,7 +348,7 @@ class SweepEntry extends HTMLElement {
   line(words) {
     const place = this.query('[data-line]');
     place.hidden = !words;
-    if (words) place.textContent = `${words} What you type is held in this browser and saved when it can be.`;
+    if (words) place.textContent = words;
   }
 }
 
