@@ -77,6 +77,13 @@ public sealed class OtherFigureTests
     }
 
     [Fact]
+    public void Letters_read_without_the_picture_do_not_run_together()
+    {
+        var head = System.Xml.Linq.XDocument.Parse(Svg.Page(HeadDrawing.Draw(new InventedShop().Board().Heads[0], _ => "/", 1010)), System.Xml.Linq.LoadOptions.PreserveWhitespace);
+        Assert.All(head.Descendants().Where(e => e.Name.LocalName == "a"), a => Assert.Matches("^(in|ex) [1-4] ([0-9]+|–) ", a.Value));
+    }
+
+    [Fact]
     public void An_intake_is_drawn_taller_than_an_exhaust()
     {
         var shapes = HeadDrawing.Draw(new InventedShop().Board().Heads[0], _ => "/", 1010).Seen().OfType<Area>().Where(a => a.Outline is { Role: Role.Ink }).ToList();

@@ -78,7 +78,8 @@ internal sealed class SvgWriter(Theme? theme)
         if (t.Anchor != Anchor.Start) Attribute("text-anchor", t.Anchor == Anchor.Middle ? "middle" : "end");
         if (t.Weight != Weight.Regular) Numbers(("font-weight", (int)t.Weight));
         Paint(t.Role, null);
-        _out.Append('>').Append(E(t.Words)).Append("</text>");
+        // The space is not drawn: it keeps whoever reads the letters without the picture from running "in 1" and "221" together.
+        _out.Append('>').Append(E(t.Words)).Append("</text> ");
     }
 
     private void Touch(Touchable t)
