@@ -24,9 +24,12 @@ internal sealed class FittedMap
 
     public double HighestSpeed { get; }
 
-    /// <summary>Speed from the core field and the distance to the wall: no core past the readings' own, no speed past the highest reading.</summary>
-    public double Speed(double core, double distance) =>
-        Math.Min(HighestSpeed, Math.Clamp(core, lowestCore, highestCore) * WallLayer.Share(distance, deepest, exponent));
+    /// <summary>Speed at a place, m/s.</summary>
+    /// <param name="distance">To the nearest wall, m, zero or above.</param>
+    public double At(double px, double py, double distance) => Speed(Core.At(px, py), WallLayer.Share(distance, deepest, exponent));
+
+    /// <summary>Speed from core speed and wall law: no core past the readings' own, no speed past the highest reading.</summary>
+    private double Speed(double core, double share) => Math.Min(HighestSpeed, Math.Clamp(core, lowestCore, highestCore) * share);
 
     /// <summary>A row of speeds from a row of cores and signed distances, in place of the cores; outside the wall not a number.</summary>
     public void Speeds(Span<double> cores, ReadOnlySpan<double> signed) =>
@@ -41,11 +44,12 @@ internal sealed class FittedMap
         var held = Array.ConvertAll(weights, _ => new double[n]);
         var freeSum = new double[weights.Length];
         var correlations = new double[n];
+        var wallShares = cells.WallShares(exponent);
         for (var c = 0; c < cells.X.Length; c++)
         {
-            var share = WallLayer.Share(cells.Distance[c], deepest, exponent);
+            var share = wallShares[c];
             var core = Core.At(cells.X[c], cells.Y[c]);
-            var speed = Speed(core, cells.Distance[c]);
+            var speed = Speed(core, share);
             // Which reading the speed hangs on where the map is held.
             var (reading, by) = speed >= HighestSpeed ? (fastest, 1)
                 : core < lowestCore ? (lowest, share / shares[lowest])
@@ -68,7 +72,7 @@ internal sealed class FittedMap
                 for (var i = 0; i < n; i++) free[k][i] += g * correlations[i];
             }
         }
-        var open = OpenVariances(cells, weights);
+        var open = OpenVariances(cells, wallShares, weights);
         return
         [
             .. weights.Select((_, k) => new MapSum(values[k],
@@ -79,12 +83,12 @@ internal sealed class FittedMap
     /// <summary>Speeds of all squares.</summary>
     public double[] Speeds(SectionCells cells)
     {
-        var result = new double[cells.X.Length];
-        for (var c = 0; c < result.Length; c++) result[c] = Speed(Core.At(cells.X[c], cells.Y[c]), cells.Distance[c]);
+        var result = cells.WallShares(exponent);
+        for (var c = 0; c < result.Length; c++) result[c] = Speed(Core.At(cells.X[c], cells.Y[c]), result[c]);
         return result;
     }
 
-    private double[] OpenVariances(SectionCells cells, double[][] weights)
+    private double[] OpenVariances(SectionCells cells, double[] wallShares, double[][] weights)
     {
         var (left, bottom) = (cells.X.Min(), cells.Y.Min());
         double width = cells.X.Max() - left, height = cells.Y.Max() - bottom;
@@ -92,7 +96,7 @@ internal sealed class FittedMap
             .Select((px, c) => (Block: (Math.Min(Blocks - 1, (int)(Blocks * (px - left) / width)), Math.Min(Blocks - 1, (int)(Blocks * (cells.Y[c] - bottom) / height))), c))
             .GroupBy(p => p.Block, p => p.c).Select(g => g.ToArray()).ToArray();
         var centres = blocks.Select(b => (X: b.Average(c => cells.X[c]), Y: b.Average(c => cells.Y[c]))).ToArray();
-        var sums = weights.Select(w => blocks.Select(b => b.Sum(c => w[c] * WallLayer.Share(cells.Distance[c], deepest, exponent))).ToArray()).ToArray();
+        var sums = weights.Select(w => blocks.Select(b => b.Sum(c => w[c] * wallShares[c])).ToArray()).ToArray();
         var own = new double[weights.Length];
         for (var p = 0; p < blocks.Length; p++)
         {

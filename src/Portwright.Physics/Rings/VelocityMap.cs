@@ -96,7 +96,7 @@ public sealed partial class VelocityMap
 
     /// <summary>Speed at a place, m/s; not a number outside the wall.</summary>
     public double At(PlanePoint place) => Outline.Contains(place)
-        ? fitted.Speed(fitted.Core.At(place.X, place.Y), Outline.DistanceToWall(place))
+        ? fitted.At(place.X, place.Y, Outline.DistanceToWall(place))
         : double.NaN;
 
     /// <summary>
