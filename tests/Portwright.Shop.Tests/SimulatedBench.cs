@@ -100,6 +100,10 @@ internal sealed class SimulatedBench
         return new PlateReading(plate, Range.Name, InUnit(reading), Typed.Of(testPressure, "inH2O"));
     }
 
+    /// <summary>What the meter shows while the port passes an effective area (m2).</summary>
+    public Typed Shows(double effectiveArea, FlowDirection direction, double testPressure = 28) => InUnit(TestPieceReduction.ReadingFor(
+        MeterOf.Range(Range), effectiveArea, TrueFactor, Conditions(direction, testPressure * UnitFactors.InchOfWater), LeakArea));
+
     public RoomAir Air() => new(Typed.Of(Room.Pressure, "Pa"), Typed.Of(Room.Temperature, "K"), Typed.Of(Room.RelativeHumidity * 100, "%"));
 
     public Guid Add(Fact fact, Guid? job)
@@ -109,7 +113,7 @@ internal sealed class SimulatedBench
         return id;
     }
 
-    public Guid Add(Fact fact) => Add(fact, fact is Calibration or MorningCheck or SetUpStudy ? null : JobId);
+    public Guid Add(Fact fact) => Add(fact, fact is Calibration or MorningCheck or SetUpStudy or BallCalibration ? null : JobId);
 
     public void Put(Entry entry) => _entries.Add(entry);
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
 using Portwright.Physics.TestPiece;
@@ -22,12 +23,13 @@ internal static class ImportCommand
         var range = new Option<string?>("--range") { Description = "the range read, where the file names none", HelpName = "NAME" };
         var pressure = new Option<string?>("--test-pressure") { Description = "the test pressure, where the file names none (usual: 28 inH2O)", HelpName = "VALUE" };
         var direction = new Option<string?>("--direction") { Description = "draw or blow (usual: intakes drawn, exhausts blown)", HelpName = "WORD" };
+        var date = new Option<string?>("--date") { Description = "the day of the test, which says which calibration holds (usual: today)", HelpName = "YYYY-MM-DD" };
         var sheet = new Option<string?>("--sheet") { Description = "the sheet of a workbook (usual: the first with cells)", HelpName = "NAME" };
         var yes = new Option<bool>("--yes") { Description = "save; without it the preview is shown and nothing saved" };
         var (data, json, si) = (CommandWords.Data(), CommandWords.Json(), CommandWords.Si());
         var command = new Command("import", "sweeps out of CSV files and workbooks; shown first, saved with --yes")
         {
-            files, job, head, port, cut, done, bench, range, pressure, direction, sheet, yes, data, json, si,
+            files, job, head, port, cut, done, bench, range, pressure, direction, date, sheet, yes, data, json, si,
         };
         return command.Does(parsed =>
         {
@@ -48,7 +50,7 @@ internal static class ImportCommand
             using var record = OpenRecord.At(parsed.GetValue(data));
             var target = new ImportInto(
                 record, parsed.GetValue(job), parsed.GetValue(head), parsed.GetValue(port), parsed.GetValue(cut), parsed.GetValue(done),
-                parsed.GetValue(bench), parsed.GetValue(range), parsed.GetValue(pressure) ?? "28 inH2O", Way(parsed.GetValue(direction)), units);
+                parsed.GetValue(bench), parsed.GetValue(range), parsed.GetValue(pressure) ?? "28 inH2O", Way(parsed.GetValue(direction)), Day(parsed.GetValue(date)), units);
             var entries = previews.SelectMany(p => target.Entries(p, DateTimeOffset.Now)).ToList();
             var saved = record.Journal.Append(entries);
             if (!parsed.GetValue(json)) new Page(output).Paragraph(saved == 0 ? "Imported before: the record has all of this already." : $"Saved: {saved} entries.");
@@ -67,6 +69,10 @@ internal static class ImportCommand
             ? SweepTable.Guess(table, units)
             : throw new Refusal(problem, ExitCode.File);
     }
+
+    private static DateOnly? Day(string? typed) => typed is null ? null
+        : DateOnly.TryParseExact(typed, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day <= DateOnly.FromDateTime(DateTime.Now) ? day
+        : throw new Refusal($"--date \"{typed}\" is no day up to today. Write it as 2026-03-18.");
 
     private static FlowDirection? Way(string? typed) => typed?.ToUpperInvariant() switch
     {

@@ -11,7 +11,7 @@ namespace Portwright.Cli.Import;
 /// <summary>Where in the record a file's readings go, as the options of the command say it.</summary>
 internal sealed record ImportInto(
     OpenRecord Record, string? Job, string? Head, string? Port, int? Cut, string? Done, string? Bench, string? Range,
-    string TestPressure, FlowDirection? Direction, UnitSystem Units)
+    string TestPressure, FlowDirection? Direction, DateOnly? Date, UnitSystem Units)
 {
     /// <summary>The entries of one file: sweeps and cuts that are new, and the readings. The same file again makes the same entries.</summary>
     /// <exception cref="Refusal">A port, cut, bench or range cannot be told.</exception>
@@ -36,6 +36,6 @@ internal sealed record ImportInto(
         if (Done is null && cut != 0 && cuts.All(c => c.Fact.Number != cut))
             throw new Refusal($"{port.Fact.Name} has no cut {cut} yet. Say what was done with --done \"bowl blended\", or record the cut in the workbench.");
         var way = Direction ?? (port.Fact.Kind == PortKind.Intake ? FlowDirection.Draw : FlowDirection.Blow);
-        return new ImportChoice(port.Id, cut, Done ?? "", Range ?? "", pressure, way);
+        return new ImportChoice(port.Id, cut, Done ?? "", Range ?? "", pressure, way, Date);
     }
 }

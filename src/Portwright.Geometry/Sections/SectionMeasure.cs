@@ -53,7 +53,7 @@ public abstract record SectionMeasure
         return standing < own.Moments.Area ? null : new("islands", standing, "They take more area than the section has. Check their sizes.");
     }
 
-    /// <summary>The port's wall line in the measured plane, islands left out. Its area is that of the closed form; its wall length may be 0.04 percent off, so take <see cref="Perimeter"/> from here.</summary>
+    /// <summary>The port's wall line in the measured plane, islands left out. Its area is that of the closed form.</summary>
     public Outline Outline() => Figure().Chords(WidestChord);
 
     /// <summary>The wall line seen along the centreline: the measured one shortened across the tilt axis by cos(tilt).</summary>

@@ -93,6 +93,9 @@ public sealed class FlowCurve
         : Points.FirstOrDefault(p => Math.Abs(p.Lift - lift) < 1e-7) is { } measured ? measured.Flow
         : _flow?.At(lift).Estimate;
 
+    /// <summary>Effective area (m2) at a lift (m) inside the tested range; null outside it.</summary>
+    public Estimate? AreaAt(double lift) => At(lift)?.Scale(1 / RestatedFlow.VolumeFlow(1, RestatedAt, Air, Direction));
+
     /// <summary>Mean flow over a lift range (m) inside the tested range, m3/s; null where the range was not tested whole.</summary>
     public Estimate? MeanOver(double from, double to) =>
         _flow is not null && to > from && Covers(from) && Covers(to) ? _flow.MeanOver(from, to) : null;

@@ -43,5 +43,16 @@ internal static class Sources
 
     public static string Day(Guid bench, DateOnly day) => string.Create(CultureInfo.InvariantCulture, $"day {bench:N} {day:yyyy-MM-dd}");
 
+    /// <summary>One caliper measures all sections of a shop.</summary>
+    public const string Caliper = "caliper scale";
+
+    /// <summary>Balls of one size come from one bag.</summary>
+    public static string Ball(double diameter) => string.Create(CultureInfo.InvariantCulture, $"ball {diameter:F6}");
+
+        public static string OfSection(Guid section, string reading) => $"section {section:N} {reading}";
+
+    /// <summary>One probe reads all rings of a bench.</summary>
+    public static string Probe(Guid bench) => $"probe {bench:N}";
+
     public static string Leak(Guid leak) => $"leak {leak:N}";
 }

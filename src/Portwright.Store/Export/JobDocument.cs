@@ -59,7 +59,7 @@ public sealed record JobDocument(IReadOnlyList<Entry> Entries, IReadOnlyList<Att
         return journal.Append(Entries);
     }
 
-    private static Guid? BenchOf(Fact fact) => fact switch { Calibration c => c.Bench, MorningCheck m => m.Bench, SetUpStudy s => s.Bench, _ => null };
+    private static Guid? BenchOf(Fact fact) => fact switch { Calibration c => c.Bench, MorningCheck m => m.Bench, SetUpStudy s => s.Bench, BallCalibration b => b.Bench, _ => null };
 
     private static Guid? OfWhat(Fact fact) => fact switch { WeatherReading w => w.Of, LeakReading l => l.Of, Photo p => p.Of, _ => null };
 }

@@ -12,7 +12,8 @@ namespace Portwright.Store.Import;
 /// <param name="Done">What was done at a cut that is made; cut 0 is the port as received.</param>
 /// <param name="Range">The range read, where the file names none.</param>
 /// <param name="TestPressure">Where the file names none.</param>
-public sealed record ImportChoice(Guid Port, int Cut, string Done, string Range, Typed TestPressure, FlowDirection Direction);
+/// <param name="Date">The day of the test, which says which calibration holds; null: the day of the import.</param>
+public sealed record ImportChoice(Guid Port, int Cut, string Done, string Range, Typed TestPressure, FlowDirection Direction, DateOnly? Date = null);
 
 /// <summary>
 /// A confirmed preview as the entries it makes: cuts and sweeps that are new, and every reading. Whatever door a file comes through, this
@@ -87,7 +88,8 @@ public static class SweepImport
     {
         var range = choice.Range.Length > 0 ? choice.Range : readings.Select(r => r.Range).FirstOrDefault(r => r is { Length: > 0 }) ?? bench.Fact.Ranges[0].Name;
         return new Sweep(
-            cut, bench.Id, choice.Direction, range, choice.TestPressure, [.. readings.Select(r => r.Lift).DistinctBy(l => l.Si(Dimension.Lift))]);
+            cut, bench.Id, choice.Direction, range, choice.TestPressure, [.. readings.Select(r => r.Lift).DistinctBy(l => l.Si(Dimension.Lift))],
+            Date: choice.Date);
     }
 
     /// <summary>A reading in percent does not fit a range read in inches of water: said before anything is saved.</summary>
@@ -143,7 +145,7 @@ public static class SweepImport
         }
 
         var done = choice.Done.Length > 0 ? choice.Done : choice.Cut == 0 ? "As received." : "";
-        entries.Add(new Entry(NamedNumber.Of($"entry|{cut:N}"), cut, job, now, hand, "import", new Cut(port.Id, choice.Cut, done, DateOnly.FromDateTime(now.DateTime))));
+        entries.Add(new Entry(NamedNumber.Of($"entry|{cut:N}"), cut, job, now, hand, "import", new Cut(port.Id, choice.Cut, done, choice.Date ?? DateOnly.FromDateTime(now.DateTime))));
         return cut;
     }
 }

@@ -1,3 +1,4 @@
+using Portwright.Geometry;
 using Portwright.Geometry.Sections;
 
 namespace Portwright.Reference.Sections;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Portwright.Shop.Record;
+using Portwright.Shop.Tests.Findings;
 using Portwright.Shop.Units;
 
 namespace Portwright.Shop.Tests.Record;
@@ -72,6 +73,14 @@ public sealed class LedgerTests
             bench.Add(bench.Card with { Ranges = [range] }, null);
         }
 
+        foreach (var entry in new MadePort(1).Bench(out _, out _).Entries)
+        {
+            bench.Put(entry);
+        }
+
+        bench.Add(new Advice(Guid.NewGuid(), "thin-metal", null, 6, "leave it", Decision.Refused, "no metal", 0.001, 0.0005, 0.002, 0.012));
+        bench.Add(new BallCalibration(
+            bench.BenchId, new DateOnly(2025, 3, 1), Typed.Of(0.5, "in"), Typed.Of(2, "in"), "plate", Typed.Of(28, "inH2O"), [Typed.Of(9, "inH2O")], [Typed.Of(8.6, "inH2O")], bench.Air()));
         var kinds = typeof(Fact).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Fact)) && !t.IsAbstract);
         Assert.Empty(kinds.Except(bench.Entries.Select(e => e.Fact.GetType())));
         foreach (var entry in bench.Entries)

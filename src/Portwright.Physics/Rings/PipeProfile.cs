@@ -1,0 +1,16 @@
+namespace Portwright.Physics.Rings;
+
+/// <summary>The power-law profile of a developed turbulent pipe, u = u_axis (1 - r/R)^(1/n) (H. Schlichting, Boundary-Layer Theory, chapter XX).</summary>
+public static class PipeProfile
+{
+    /// <summary>The usual exponent near a Reynolds number of 1e5.</summary>
+    public const double SeventhPower = 7;
+
+    /// <summary>Mean over axis speed: 2 n^2 / ((n + 1)(2 n + 1)).</summary>
+    /// <param name="n">Above zero.</param>
+    public static double MeanOverAxis(double n)
+    {
+        Require.Positive(n, nameof(n), "(no unit)");
+        return 2 * n * n / ((n + 1) * (2 * n + 1));
+    }
+}

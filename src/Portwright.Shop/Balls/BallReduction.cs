@@ -1,0 +1,129 @@
+using Portwright.Geometry;
+using Portwright.Physics.Drag;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Sections;
+
+namespace Portwright.Shop.Balls;
+
+/// <summary>Reduces a ball check: each place against the reference readings around it and against attached air at the local speed.</summary>
+internal static class BallReduction
+{
+    /// <param name="localSpeed">Speed (m/s) a ring found at a place of a station while the port passed an effective area (m2); null where no ring was taken.</param>
+    public static ReducedBallCheck Reduce(
+        Reductions reductions,
+        Kept<BallCheck> check,
+        IReadOnlyDictionary<Guid, ReducedSection> sections,
+        Func<Guid, PlanePoint, double, Estimate?> localSpeed)
+    {
+        var ledger = reductions.Ledger;
+        var readings = ledger.All<BallReading>().Where(r => r.Fact.Check == check.Id).ToList();
+        HeldReading held;
+        List<(Kept<BallReading> Reading, Estimate Area)> areas;
+        var remarks = new List<string>();
+        try
+        {
+            held = new HeldReading(reductions, check.Fact.Cut, check.Fact.Setting, check.Fact.Air, DateOnly.FromDateTime(check.Entry.At.DateTime));
+        }
+        catch (ArgumentException trouble)
+        {
+            return new ReducedBallCheck(check, [], null, [Refusal.Sentence(trouble)]);
+        }
+
+        remarks.AddRange(held.Remarks);
+        areas = [];
+        foreach (var reading in readings)
+        {
+            try
+            {
+                areas.Add((reading, held.EffectiveArea(reading.Fact.Reading, Sources.ReadingName(reading.Id))));
+            }
+            catch (ArgumentException trouble)
+            {
+                remarks.Add($"The ball reading {reading.Fact.Reading.Text} does not count: {Refusal.Sentence(trouble)}");
+            }
+        }
+
+        if (!areas.Exists(a => a.Reading.Fact.Station is null && a.Area.Value > 0))
+        {
+            if (areas.Count > 0)
+            {
+                remarks.Add("No reading without the ball: nothing to compare with. Take the ball out and read once before and once after.");
+            }
+
+            return new ReducedBallCheck(check, [], null, remarks);
+        }
+
+        var bench = new BenchAir(reductions, check, held, Calibration(reductions, check));
+        var places = areas
+            .Select((a, i) => (a.Reading, Order: i))
+            .Where(r => r.Reading.Fact.Station is not null && ledger.Find<Station>(r.Reading.Fact.Station.Value) is not null)
+            .GroupBy(r => (Station: r.Reading.Fact.Station!.Value, r.Reading.Fact.Bearing))
+            .Select(g => Place(bench, ledger.Get<Station>(g.Key.Station), g.Key.Bearing, [.. g.Select(r => r.Order)], areas, sections.GetValueOrDefault(g.Key.Station), localSpeed))
+            .ToList();
+        var references = areas.Where(a => a.Reading.Fact.Station is null).Select(a => a.Area).ToList();
+        if (references.Count == 1)
+        {
+            remarks.Add("Only one reading without the ball: a drift of the bench would look like a ball's loss. Read once more without it.");
+        }
+
+        return new ReducedBallCheck(check, places, references.Count > 1 ? BallResponse.Drift(references[0], references[^1]) : null, remarks);
+    }
+
+    private static BallPlace Place(
+        BenchAir bench, Kept<Station> station, double? bearing, int[] orders, List<(Kept<BallReading> Reading, Estimate Area)> areas, ReducedSection? section,
+        Func<Guid, PlanePoint, double, Estimate?> localSpeed)
+    {
+        var name = FormattableString.Invariant($"ball at {station.Fact.Letter} {bearing:0.##}");
+        var falls = orders.Select(o => FallAt(o, areas, name)).ToArray();
+        var fall = Estimate.Mean([.. falls.Select(f => f.Fall)]);
+        var reference = falls.Average(f => f.Reference);
+        var restated = bench.Restated(reference);
+        var place = new BallPlace(
+            bench.Check, station, bearing, [.. orders.Select(o => areas[o].Reading)], null, fall, fall.Scale(restated), null, false, "") { ReferenceFlow = restated };
+        if (section is null)
+        {
+            return place with { Problem = $"Station {station.Fact.Letter} has no section yet: how fast the air should be there is not known. Measure it." };
+        }
+
+        var point = Middle(section.Outline, bearing, bench.Diameter.Value);
+        if (bench.Held.StreamIn(section.Area.Value, reference) is not { } stream)
+        {
+            return place with { Point = point, Problem = $"Section {station.Fact.Letter} would be sonic at this flow: look at its area." };
+        }
+
+        var ring = localSpeed(station.Id, point, reference);
+        var air = bench.AirAt(name, stream, section.Area, reference, ring);
+        return air.Problem is { } problem
+            ? place with { Point = point, Problem = problem }
+            : place with { Point = point, FromRing = ring is not null, Response = BallResponse.Of(fall, BallLoss.Expected(air, bench.Calibration)) };
+    }
+
+    /// <summary>Fall of one reading against the references around it.</summary>
+    private static (Estimate Fall, double Reference) FallAt(int order, List<(Kept<BallReading> Reading, Estimate Area)> areas, string name)
+    {
+        var before = areas.FindLastIndex(order, a => a.Reading.Fact.Station is null);
+        var after = areas.FindIndex(order, a => a.Reading.Fact.Station is null);
+        return before >= 0 && after >= 0
+            ? (BallResponse.MeasuredFall(areas[before].Area, areas[after].Area, areas[order].Area, name, (double)(order - before) / (after - before)),
+                (areas[before].Area.Value + areas[after].Area.Value) / 2)
+            : (BallResponse.MeasuredFall(areas[Math.Max(before, after)].Area, null, areas[order].Area, name), areas[Math.Max(before, after)].Area.Value);
+    }
+
+    /// <summary>A ball held at a bearing touches the wall there.</summary>
+    private static PlanePoint Middle(Outline outline, double? bearing, double diameter) =>
+        bearing is { } hours && outline.DepthOfCentre(hours) > diameter / 2
+            ? outline.PointAt(hours, diameter / 2)
+            : outline.Centroid;
+
+    private static Physics.Drag.BallCalibration? Calibration(Reductions reductions, Kept<BallCheck> check)
+    {
+        var ledger = reductions.Ledger;
+        var ball = check.Fact.Ball.Si(Units.Dimension.Length);
+        return ledger.All<Record.BallCalibration>()
+            .Where(c => c.Fact.Bench == check.Fact.Setting.Bench && Math.Abs(c.Fact.Ball.Si(Units.Dimension.Length) - ball) < 0.02 * ball)
+            .Select(c => BallInPipe.Factor(reductions, c))
+            .LastOrDefault(c => c is not null);
+    }
+}

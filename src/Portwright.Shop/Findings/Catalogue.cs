@@ -1,0 +1,14 @@
+using Portwright.Shop.Findings.Rules;
+
+namespace Portwright.Shop.Findings;
+
+/// <summary>Every finding the program knows, in the order of the guide's page, which is made from it.</summary>
+public static class Catalogue
+{
+    public static IReadOnlyList<FindingRule> All { get; } =
+    [
+        new ThinMetal(),
+        new TornOffShortSide(),
+        new FlowStallsBeforeCamLift(),
+    ];
+}

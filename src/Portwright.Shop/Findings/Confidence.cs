@@ -1,0 +1,27 @@
+using Portwright.Physics.Statistics;
+using Portwright.Physics.Uncertainty;
+
+namespace Portwright.Shop.Findings;
+
+/// <summary>Confidence of a finding: computed from the uncertainties, never chosen.</summary>
+public static class Confidence
+{
+    /// <summary>A finding is stated from this probability on.</summary>
+    public const double Stated = 0.9;
+
+    /// <summary>Probability that a quantity lies above a limit: Student's distribution with the effective degrees of freedom (JCGM 100:2008, G.3).</summary>
+    public static double Above(Estimate value, double limit)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        var u = value.StandardUncertainty;
+        return u > 0 ? Student.Cdf((value.Value - limit) / u, value.EffectiveDegreesOfFreedom) : value.Value > limit ? 1 : value.Value < limit ? 0 : 0.5;
+    }
+
+    /// <summary>Probability that a quantity lies below a limit.</summary>
+    public static double Below(Estimate value, double limit) => 1 - Above(value, limit);
+
+    /// <summary>In words a porter weighs: <c>9 in 10</c>.</summary>
+    public static string Words(double confidence) => confidence >= 0.995
+        ? "as good as certain"
+        : confidence >= 0.95 ? $"{Math.Round(confidence * 100):0} in 100" : $"{Math.Round(confidence * 10):0} in 10";
+}

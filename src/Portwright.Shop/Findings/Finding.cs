@@ -1,0 +1,50 @@
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
+
+namespace Portwright.Shop.Findings;
+
+/// <summary>How a finding stands to metal.</summary>
+public enum FindingKind
+{
+    /// <summary>Something to cut, or to build up.</summary>
+    Port,
+
+    /// <summary>A fault of the measurement: no metal is cut on its word.</summary>
+    Measurement,
+
+    /// <summary>A reason to leave metal alone.</summary>
+    Stop,
+}
+
+/// <summary>What the numbers say about the metal, with the evidence.</summary>
+/// <param name="Rule">The catalogue's entry.</param>
+/// <param name="Sentence">The finding with its numbers: <c>241 against 318 ft/s at the roof</c>, units as the porter reads them.</param>
+/// <param name="Confidence">Probability that it is so, from the uncertainties: 0.5 to 1.</param>
+/// <param name="Station">Where; null for the whole port.</param>
+/// <param name="Bearing">Clock hour as the record keeps it; null all round.</param>
+/// <param name="Behind">The facts it rests on: readings, sections, sweeps.</param>
+/// <param name="NextObservation">The one measurement that would decide it best, in a sentence; empty where it is decided.</param>
+/// <param name="Suggestion">The cut it suggests; null where nothing is to be cut.</param>
+public sealed record Finding(
+    FindingRule Rule,
+    FindingKind Kind,
+    string Sentence,
+    double Confidence,
+    Kept<Station>? Station,
+    double? Bearing,
+    IReadOnlyList<Guid> Behind,
+    string NextObservation = "",
+    CutSuggestion? Suggestion = null)
+{
+    /// <summary>Name and place: <c>The floor is lazy at D</c>.</summary>
+    public string Title => Station is null ? Rule.Name : $"{Rule.Name} at {Station.Fact.Letter}";
+}
+
+/// <summary>What to cut and what it should bring.</summary>
+/// <param name="What">In words, becoming the note of the next cut.</param>
+/// <param name="Gain">Of mean flow over the lift range, m3/s restated.</param>
+/// <param name="FromLift">m.</param>
+/// <param name="ToLift">m.</param>
+/// <param name="Bearing">Where metal would go, clock hour; null all round.</param>
+/// <param name="ReachesWall">Clock hours to each side that the cut reaches: a thin wall point within them stops it.</param>
+public sealed record CutSuggestion(string What, Estimate Gain, double FromLift, double ToLift, double? Bearing, double ReachesWall = 1.5);

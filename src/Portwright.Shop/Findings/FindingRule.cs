@@ -1,0 +1,33 @@
+using Portwright.Shop.Survey;
+
+namespace Portwright.Shop.Findings;
+
+/// <summary>One entry of the catalogue of findings: what the trade calls it, what it rests on, and how it is told.</summary>
+/// <param name="Key">Its name in the record: small letters and hyphens, never changed.</param>
+/// <param name="Name">The trade's name, a sentence's beginning: <c>The floor is lazy</c>.</param>
+public abstract record FindingRule(string Key, string Name)
+{
+    /// <summary>What has to be measured before it can be told.</summary>
+    public abstract string Evidence { get; }
+
+    /// <summary>The test in words, with its numbers.</summary>
+    public abstract string Test { get; }
+
+    /// <summary>What else could look like it.</summary>
+    public abstract string ElseExplains { get; }
+
+    /// <summary>What to look at before cutting.</summary>
+    public abstract string LookFirst { get; }
+
+    /// <summary>What to cut, leave alone or build up.</summary>
+    public abstract string Cut { get; }
+
+    /// <summary>What that risks.</summary>
+    public abstract string Risk { get; }
+
+    /// <summary>Author, year and title, or <c>common practice, no source</c>.</summary>
+    public abstract string Source { get; }
+
+    /// <summary>What of it the port shows; nothing where the evidence is missing.</summary>
+    public abstract IEnumerable<Finding> Look(PortSurvey port);
+}

@@ -1,0 +1,93 @@
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Survey;
+
+namespace Portwright.Shop.Findings;
+
+/// <summary>One thing to cut next, and what was decided on it.</summary>
+/// <param name="Worth">Expected gain times confidence, m3/s: what the list is ordered by.</param>
+/// <param name="Decided">The porter's latest word on it at this cut; null where none.</param>
+public sealed record NextCut(Finding Finding, CutSuggestion Suggestion, double Worth, Kept<Advice>? Decided);
+
+/// <summary>A past suggestion that was taken, and what the next cut's tests showed.</summary>
+/// <param name="Expected">Gain of mean flow with its doubt, m3/s.</param>
+/// <param name="Got">The same as measured; null where the next cut was not swept alike over that range.</param>
+/// <param name="Met">True where expected and measured agree within their doubt.</param>
+public sealed record AdviceScore(Kept<Advice> Advice, int Cut, Estimate Expected, Estimate? Got, bool? Met);
+
+/// <summary>What to cut next, ranked, and how good past advice was.</summary>
+public static class NextCuts
+{
+    public static IReadOnlyList<NextCut> Of(PortSurvey port, IReadOnlyList<Finding> findings, Ledger ledger)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        ArgumentNullException.ThrowIfNull(findings);
+        ArgumentNullException.ThrowIfNull(ledger);
+        var decided = ledger.All<Advice>().Where(a => a.Fact.Cut == port.Sheet.Cut.Id).ToList();
+        return [.. findings
+            .Where(f => f.Suggestion is { Gain.Value: > 0 })
+            .Select(f => new NextCut(f, f.Suggestion!, f.Suggestion!.Gain.Value * f.Confidence, decided.LastOrDefault(a => Same(a.Fact, f))))
+            .OrderBy(c => c.Decided?.Fact.Decision switch { null or Decision.Accepted => 0, Decision.Postponed => 1, _ => 2 })
+            .ThenByDescending(c => c.Worth)];
+    }
+
+    /// <summary>The entry's fact for a decision on a suggestion.</summary>
+    public static Advice Decide(PortSurvey port, NextCut cut, Decision decision, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        ArgumentNullException.ThrowIfNull(cut);
+        var (finding, suggestion) = (cut.Finding, cut.Suggestion);
+        return new Advice(
+            port.Sheet.Cut.Id, finding.Rule.Key, finding.Station?.Id, finding.Bearing, suggestion.What, decision, reason,
+            suggestion.Gain.Value, suggestion.Gain.StandardUncertainty, suggestion.FromLift, suggestion.ToLift);
+    }
+
+    /// <summary>Every accepted suggestion of a port whose next cut exists, oldest first. Where several were taken into one cut, they share its gain: each is held against all they promised together.</summary>
+    public static IReadOnlyList<AdviceScore> Score(Reductions reductions, Guid port)
+    {
+        ArgumentNullException.ThrowIfNull(reductions);
+        var ledger = reductions.Ledger;
+        var cuts = ledger.CutsOf(port);
+        var scores = new List<AdviceScore>();
+        foreach (var (cut, next) in cuts.Zip(cuts.Skip(1)))
+        {
+            var taken = ledger.All<Advice>().Where(a => a.Fact.Cut == cut.Id && a.Fact.Decision == Decision.Accepted).ToList();
+            if (taken.Count == 0)
+            {
+                continue;
+            }
+
+            var before = reductions.Of(cut);
+            var after = before is null ? null : reductions.Of(next, before.Fitting);
+            foreach (var advice in taken)
+            {
+                var together = taken.Select(a => Promised(a)).ToArray();
+                var expected = Estimate.Combine([.. together.Select(e => (1.0, e))]);
+                var got = before is null || after is null ? null : Gained(before.Curve, after.Curve.RestatedLike(before.Curve), advice.Fact.FromLift, advice.Fact.ToLift);
+                bool? met = got is null ? null : Comparison.Compare(expected, got).Verdict != Verdict.Real;
+                scores.Add(new AdviceScore(advice, next.Fact.Number, expected, got, met));
+            }
+        }
+
+        return scores;
+    }
+
+    private static bool Same(Advice advice, Finding finding) =>
+        advice.Finding == finding.Rule.Key && advice.Station == finding.Station?.Id && advice.Bearing == finding.Bearing;
+
+    private static Estimate Promised(Kept<Advice> advice) => Estimate.Exact(advice.Fact.ExpectedGain).With(new Contribution(
+        $"advice {advice.Id:N}", advice.Fact.GainDoubt, double.PositiveInfinity, ContributionKind.Other));
+
+    /// <summary>Mean difference over the lifts both were tested at within the range: as the expectation was made.</summary>
+    private static Estimate? Gained(FlowCurve before, FlowCurve after, double from, double to)
+    {
+        var pairs = after.Points
+            .Where(p => p.Lift > 0 && p.Lift >= from - LiftGroups.SameLift && p.Lift <= to + LiftGroups.SameLift)
+            .Select(p => (After: p.Flow, Before: before.At(p.Lift)))
+            .Where(p => p.Before is not null)
+            .Select(p => p.After - p.Before!)
+            .ToArray();
+        return pairs.Length == 0 ? null : Estimate.Mean(pairs);
+    }
+}

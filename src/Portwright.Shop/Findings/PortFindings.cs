@@ -1,0 +1,37 @@
+using Portwright.Shop.Survey;
+using Portwright.Shop.Walls;
+
+namespace Portwright.Shop.Findings;
+
+/// <summary>All the catalogue finds in a port, the surest first, no cut suggested where metal is thin.</summary>
+public static class PortFindings
+{
+    public static IReadOnlyList<Finding> Of(PortSurvey port)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        return [.. Catalogue.All.SelectMany(r => r.Look(port))
+            .Where(f => f.Confidence >= Confidence.Stated)
+            .Select(f => Guarded(f, port))
+            .OrderBy(f => f.Kind == FindingKind.Measurement ? 0 : f.Kind == FindingKind.Stop ? 1 : 2)
+            .ThenByDescending(f => f.Confidence)
+            .ThenByDescending(f => f.Suggestion?.Gain.Value ?? 0)];
+    }
+
+    /// <summary>A cut never crosses a wall point at its limit: the suggestion goes, the finding stays and says why.</summary>
+    private static Finding Guarded(Finding finding, PortSurvey port)
+    {
+        if (finding.Suggestion is not { } cut || finding.Station is not { } station)
+        {
+            return finding;
+        }
+
+        var thin = port.Stations.Where(s => s.Station.Id == station.Id).SelectMany(s => s.Walls)
+            .FirstOrDefault(w => w.Stops && (cut.Bearing is not { } hours || WallState.Apart(hours, w.Point.Fact.Bearing) <= cut.ReachesWall));
+        return thin is null ? finding : finding with
+        {
+            Suggestion = null,
+            Sentence = finding.Sentence + FormattableString.Invariant(
+                $" Nothing is to be cut here: {FindingWords.Length(thin.Thickness)} of metal at {thin.Point.Fact.Bearing:0.#} o'clock, {WallLimit.Words(thin.Point.Fact.Behind)}, limit {FindingWords.Length(thin.Limit)}."),
+        };
+    }
+}

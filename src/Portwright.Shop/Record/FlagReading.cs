@@ -1,0 +1,31 @@
+using Portwright.Shop.Units;
+
+namespace Portwright.Shop.Record;
+
+/// <summary>How a flag stands in the air, from the quietest to the wildest.</summary>
+public enum Steadiness
+{
+    /// <summary>Stretched and still.</summary>
+    Still,
+
+    /// <summary>Stretched, its tip trembles.</summary>
+    Trembles,
+
+    /// <summary>Swings from side to side and comes back.</summary>
+    Swings,
+
+    /// <summary>Hangs as if there were no wind.</summary>
+    Hangs,
+
+    /// <summary>Turns round and points against the air.</summary>
+    TurnsBack,
+}
+
+/// <summary>A flag held in the port at a place.</summary>
+/// <param name="Bearing">Clock hour as the record keeps it; null in the middle.</param>
+/// <param name="Lean">Clock hour the flag's tip leans to, towards the lower pressure; null where it lies along the centreline.</param>
+public sealed record FlagReading(
+    Guid Cut, Guid Station, double? Bearing, Typed Lift, Typed TestPressure, Steadiness Steadiness, double? Lean = null, string Notes = "") : Fact
+{
+    public override bool IsMeasured => true;
+}

@@ -1,0 +1,82 @@
+using Portwright.Physics.Pitot;
+using Portwright.Physics.Rings;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Sections;
+using Unit = Portwright.Shop.Units.Unit;
+
+namespace Portwright.Shop.Rings;
+
+/// <summary>Reduces a ring: probe readings to speeds at places, speeds to a map, the map against the bench.</summary>
+internal static class RingReduction
+{
+    public static ReducedRing Reduce(Reductions reductions, Kept<Ring> ring, ReducedSection section)
+    {
+        var ledger = reductions.Ledger;
+        var nothing = new ReducedRing(ring, section.Station, section, [], null, null, null, null, "");
+        HeldReading held;
+        List<PlacedReading> readings;
+        try
+        {
+            held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, DateOnly.FromDateTime(ring.Entry.At.DateTime));
+            readings = [.. ledger.All<Record.ProbeReading>().Where(r => r.Fact.Ring == ring.Id).Select(r => Placed(r, ring.Fact, section, held))];
+        }
+        catch (ArgumentException trouble)
+        {
+            return nothing with { Problem = Refusal.Sentence(trouble) };
+        }
+
+        var area = AreaMeanwhile(reductions, ring, held, out var problem);
+        var stream = area is null ? null : held.StreamIn(section.Area.Value, area.Value);
+        var probes = readings.Select(r => new Physics.Rings.ProbeReading(
+            r.Place, r.Speed, r.Speed * ReducedRing.ProbeScatter, Sources.ReadingName(r.Reading.Id))).ToList();
+        var factor = new ProbeFactorDoubt(ReducedRing.ProbeFactorDoubt, Sources.Probe(ring.Fact.Setting.Bench));
+        if (!VelocityMap.TryCreate(section.Outline, probes, factor, Sources.ReadingName(ring.Id), out var map, out var why))
+        {
+            return nothing with { Readings = readings, EffectiveArea = area, Stream = stream, Problem = why };
+        }
+
+        var closure = area is null || stream is not { } known ? null
+            : MapClosure.Of(map.Mean, section.Area, Estimate.Exact(known.Density), area.Scale(held.MassFlux));
+        return new ReducedRing(ring, section.Station, section, readings, map, area, stream, closure, problem);
+    }
+
+    private static PlacedReading Placed(Kept<Record.ProbeReading> reading, Ring ring, ReducedSection section, HeldReading held)
+    {
+        var typed = reading.Fact.Reading;
+        var depth = reading.Fact.Depth?.Si(Units.Dimension.Length);
+        var place = reading.Fact.Bearing is { } hours && depth is { } d ? section.Outline.PointAt(hours, d) : section.Outline.Centroid;
+        if (Unit.Find(typed.Unit, Units.Dimension.Speed) is not null)
+        {
+            return new PlacedReading(reading, place, typed.Si(Units.Dimension.Speed) * ring.ProbeFactor);
+        }
+
+        // The probe's total pressure is that of the air at rest, as far as nothing was lost on the way: it only enters the density.
+        var difference = typed.Si(Units.Dimension.Pressure);
+        var total = held.Conditions.TestPieceUpstream;
+        return new PlacedReading(reading, place, new PitotProbe(ring.ProbeFactor).Speed(difference, total.Pressure - difference, total));
+    }
+
+    /// <summary>What the port passed while the ring was taken: read with it, else the cut's sweep at that lift.</summary>
+    private static Estimate? AreaMeanwhile(Reductions reductions, Kept<Ring> ring, HeldReading held, out string problem)
+    {
+        problem = "";
+        if (ring.Fact.BenchReading is { } read)
+        {
+            return held.EffectiveArea(read, Sources.ReadingName(ring.Id));
+        }
+
+        var lift = ring.Fact.Setting.Lift.Si(Units.Dimension.Lift);
+        var sweep = reductions.Ledger.SweepsOf(ring.Fact.Cut)
+            .Where(s => s.Fact.Direction == ring.Fact.Setting.Direction)
+            .Select(s => reductions.Of(s).Curve).LastOrDefault(c => c.Covers(lift));
+        if (sweep?.AreaAt(lift) is { } area)
+        {
+            return area;
+        }
+
+        problem = "The flow was not read with this ring, and no sweep of this cut covers its lift: the map cannot be held against the bench.";
+        return null;
+    }
+}

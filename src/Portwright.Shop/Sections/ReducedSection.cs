@@ -1,0 +1,51 @@
+using Portwright.Geometry;
+using Portwright.Geometry.Sections;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+
+namespace Portwright.Shop.Sections;
+
+/// <summary>A section with its area and the doubt of the caliper.</summary>
+/// <param name="Shape">As measured, with the hand working.</param>
+/// <param name="Outline">Seen along the centreline, its centroid at the origin: x towards the centre side, y towards the roof.</param>
+/// <param name="Area">m2, square to the centreline.</param>
+/// <param name="Of">The cut it was measured at: an earlier one where this cut did not measure the station again.</param>
+public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section, SectionMeasure Shape, Outline Outline, Estimate Area, Kept<Cut> Of)
+{
+    private const string ScaleName = "caliper scale";
+
+    /// <summary>Standard relative error of a caliper's scale, common to all its readings; common practice, no source.</summary>
+    public const double CaliperScale = 2e-4;
+
+    /// <summary>Standard uncertainty of an angle set by eye or protractor, rad (one degree); common practice, no source.</summary>
+    public const double TiltDoubt = Math.PI / 180;
+
+    /// <summary>A thousandth of an inch: what a dial caliper is read to.</summary>
+    private const double CaliperStep = 25.4e-6;
+
+    /// <summary>Radius gauges come in steps of a sixteenth of an inch; common practice, no source.</summary>
+    private const double RadiusStep = 0.0254 / 16;
+
+    /// <summary>m.</summary>
+    public double HydraulicDiameter => Shape.HydraulicDiameter;
+
+    /// <summary>Null where the numbers make no section; the sentence says why.</summary>
+    public static ReducedSection? From(Kept<Station> station, Kept<Section> section, Kept<Cut> cut, out string problem)
+    {
+        if (SectionShape.Of(section.Fact, out problem) is not { } shape)
+        {
+            return null;
+        }
+
+        var step = section.Fact.Step?.Si(Units.Dimension.Length) ?? CaliperStep;
+        var doubt = AreaUncertainty.Of(shape, step, CaliperScale, Math.Max(step, RadiusStep), shape.Tilt == 0 ? 0 : TiltDoubt);
+        var area = new Estimate(shape.Area, [.. doubt.Contributions.Select(c => new Contribution(
+            c.Name == ScaleName ? Sources.Caliper : Sources.OfSection(section.Id, c.Name),
+            c.Sensitivity * c.InputDoubt,
+            double.PositiveInfinity,
+            ContributionKind.Geometry))]);
+        var outline = shape.SquaredOutline();
+        return new ReducedSection(station, section, shape, outline.Moved(-outline.Centroid.X, -outline.Centroid.Y), area, cut);
+    }
+}

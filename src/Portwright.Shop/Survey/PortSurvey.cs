@@ -1,0 +1,54 @@
+using Portwright.Geometry.LongView;
+using Portwright.Geometry.Schedules;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Balls;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Sections;
+using Portwright.Shop.Sheets;
+
+namespace Portwright.Shop.Survey;
+
+/// <summary>Everything observed in one port at one cut, put on the metal it belongs to: what findings, drawings and pages read.</summary>
+/// <param name="Sheet">Flow, window, comparison and morning of the same cut.</param>
+/// <param name="Centreline">The port's own, else the generic one.</param>
+/// <param name="CentrelineIsOwn">False where the generic centreline stands in.</param>
+/// <param name="Profile">Floor and roof in the long view; generic where not measured.</param>
+/// <param name="Stations">By distance from the flange.</param>
+/// <param name="Schedule">Areas along the centreline; null with fewer than two sections.</param>
+/// <param name="Volume">Burette against sections; null where one is missing.</param>
+/// <param name="Steadiness">Of the flow curve; null before a sweep.</param>
+/// <param name="BallChecks">In the order taken.</param>
+/// <param name="Remarks">In sentences.</param>
+public sealed record PortSurvey(
+    PortSheet Sheet,
+    Geometry.LongView.Centreline Centreline,
+    bool CentrelineIsOwn,
+    PortProfile Profile,
+    IReadOnlyList<SurveyedStation> Stations,
+    AreaSchedule? Schedule,
+    VolumeGap? Volume,
+    CurveSteadiness? Steadiness,
+    IReadOnlyList<ReducedBallCheck> BallChecks,
+    IReadOnlyList<string> Remarks)
+{
+    /// <summary>The lift findings look at first: the cam's where tested, else the highest tested, m; null before a sweep.</summary>
+    public double? LiftThatCounts => Sheet.Cam is { Flow: not null } cam ? cam.Lift : Sheet.Flow?.Curve.HighestLift;
+
+    /// <summary>Flow (m3/s restated) at <see cref="LiftThatCounts"/>.</summary>
+    public Estimate? FlowThatCounts => LiftThatCounts is { } lift ? Sheet.Flow?.Curve.At(lift) : null;
+
+    public IEnumerable<BallPlace> Balls => BallChecks.SelectMany(c => c.Places);
+
+    public IEnumerable<ReducedSection> Sections => Stations.Select(s => s.Section).OfType<ReducedSection>();
+
+    /// <summary>The station the shop marked with a word of the trade (<c>pinch</c>, <c>short side</c>, <c>bowl</c>, <c>throat</c>); null where none is.</summary>
+    public SurveyedStation? Marked(string mark) => Stations.FirstOrDefault(s => s.Station.Fact.Mark.Contains(mark, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>Stations of the bend, where the air turns down to the seat: the last part of the centreline, by its curvature.</summary>
+    public IEnumerable<SurveyedStation> InTheBend => Stations.Where(s => s.Distance <= Centreline.Length && Centreline.CurvatureAt(s.Distance) > 0);
+
+    /// <summary>The survey of a cut; the port's latest cut where none is named.</summary>
+    /// <exception cref="KeyNotFoundException">No such port, or it has no cut.</exception>
+    public static PortSurvey Of(Ledger ledger, Guid port, Guid? cut = null) => SurveyReduction.Reduce(new Reductions(ledger), PortSheet.Of(ledger, port, cut));
+}

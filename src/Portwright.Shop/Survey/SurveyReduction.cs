@@ -1,0 +1,168 @@
+using Portwright.Geometry.LongView;
+using Portwright.Geometry.Schedules;
+using Portwright.Shop.Balls;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Rings;
+using Portwright.Shop.Sections;
+using Portwright.Shop.Sheets;
+using Portwright.Shop.Walls;
+
+namespace Portwright.Shop.Survey;
+
+/// <summary>Gathers a survey: the latest section of each station, the rings and balls of the cut, the metal that is left.</summary>
+internal static class SurveyReduction
+{
+    /// <summary>A valve of this diameter (m) draws the generic port where none is written down.</summary>
+    private const double UsualValve = 0.045;
+
+    public static PortSurvey Reduce(Reductions reductions, PortSheet sheet)
+    {
+        var ledger = reductions.Ledger;
+        var cuts = ledger.CutsOf(sheet.Port.Id).Where(c => c.Fact.Number <= sheet.Cut.Fact.Number).ToList();
+        var remarks = new List<string>();
+        var stations = ledger.All<Station>().Where(s => s.Fact.Port == sheet.Port.Id).OrderBy(s => s.Fact.Distance).ToList();
+        var sections = new Dictionary<Guid, ReducedSection>();
+        var problems = new Dictionary<Guid, string>();
+        foreach (var station in stations)
+        {
+            if (Latest(ledger, station, cuts) is not { } latest)
+            {
+                continue;
+            }
+
+            if (ReducedSection.From(station, latest, cuts.First(c => c.Id == latest.Fact.Cut), out var problem) is { } section)
+            {
+                sections[station.Id] = section;
+            }
+            else
+            {
+                problems[station.Id] = problem;
+                remarks.Add($"Section {station.Fact.Letter}: {problem}");
+            }
+        }
+
+        foreach (var old in sections.Values.Where(s => s.Of.Id != sheet.Cut.Id))
+        {
+            remarks.Add($"Section {old.Station.Fact.Letter} was last measured at cut {old.Of.Fact.Number}; metal cut there since does not show.");
+        }
+
+        var rings = ledger.All<Ring>().Where(r => r.Fact.Cut == sheet.Cut.Id && sections.ContainsKey(r.Fact.Station))
+            .Select(r => RingReduction.Reduce(reductions, r, sections[r.Fact.Station])).ToList();
+        var checks = ledger.All<BallCheck>().Where(b => b.Fact.Cut == sheet.Cut.Id)
+            .Select(b => BallReduction.Reduce(reductions, b, sections, (station, place, area) => LocalSpeed(rings, b, station)?.SpeedAt(place, area))).ToList();
+        var flags = ledger.All<FlagReading>().Where(f => f.Fact.Cut == sheet.Cut.Id).ToList();
+        var walls = WallState.Of(ledger, sheet.Cut, sheet.Head.Fact.Material);
+        var surveyed = stations.Select(s => new SurveyedStation(
+            s,
+            sections.GetValueOrDefault(s.Id),
+            problems.GetValueOrDefault(s.Id, ""),
+            [.. rings.Where(r => r.Station.Id == s.Id)],
+            [.. checks.SelectMany(c => c.Places).Where(p => p.Station.Id == s.Id)],
+            [.. flags.Where(f => f.Fact.Station == s.Id)],
+            [.. walls.Where(w => w.Station.Id == s.Id)])).ToList();
+        var (centreline, own) = CentrelineOf(ledger, sheet);
+        var schedule = ScheduleOf(sections.Values, remarks);
+        remarks.AddRange(rings.Where(r => r.Problem.Length > 0).Select(r => $"Ring {r.Station.Fact.Letter}: {r.Problem}"));
+        remarks.AddRange(checks.SelectMany(c => c.Remarks));
+        return new PortSurvey(
+            sheet,
+            centreline,
+            own,
+            ProfileOf(sheet, centreline, sections.Values),
+            surveyed,
+            schedule,
+            schedule is null ? null : VolumeOf(ledger, sheet, schedule, centreline.Length, remarks),
+            sheet.Flow is null ? null : CurveSteadiness.Of(sheet.Flow.Curve),
+            checks,
+            [.. remarks.Distinct()]);
+    }
+
+    private static Kept<Section>? Latest(Ledger ledger, Kept<Station> station, List<Kept<Cut>> cuts) => cuts
+        .SelectMany(c => ledger.All<Section>().Where(s => s.Fact.Cut == c.Id && s.Fact.Station == station.Id))
+        .LastOrDefault();
+
+    /// <summary>The ring of the station whose lift is nearest to the ball's.</summary>
+    private static ReducedRing? LocalSpeed(List<ReducedRing> rings, Kept<BallCheck> check, Guid station)
+    {
+        var lift = check.Fact.Setting.Lift.Si(Units.Dimension.Lift);
+        return rings.Where(r => r.Station.Id == station && r.Map is not null).OrderBy(r => Math.Abs(r.Lift - lift)).FirstOrDefault();
+    }
+
+    private static (Geometry.LongView.Centreline Line, bool Own) CentrelineOf(Ledger ledger, PortSheet sheet)
+    {
+        if (ledger.All<Record.Centreline>().LastOrDefault(c => c.Fact.Port == sheet.Port.Id) is { Fact: { Length: > 0 } own })
+        {
+            var straight = Math.Clamp(own.Straight, 0, own.Length);
+            // A port without a bend is a line whose arc is too short to see.
+            return own.Turn > 0.01 && straight < own.Length
+                ? (new Geometry.LongView.Centreline(straight, (own.Length - straight) / own.Turn, own.Turn), true)
+                : (new Geometry.LongView.Centreline(own.Length, own.Length, 0), true);
+        }
+
+        return (GenericPort.Centreline(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve), false);
+    }
+
+    private static PortProfile ProfileOf(PortSheet sheet, Geometry.LongView.Centreline line, IEnumerable<ReducedSection> sections)
+    {
+        ProfileStation[] measured = [.. sections
+            .Where(s => s.Station.Fact.Distance >= 0 && s.Station.Fact.Distance <= line.Length)
+            .Select(s => ProfileStation.Of(s.Station.Fact.Distance, s.Shape, s.Station.Fact.Letter))];
+        var filled = GenericPort.Fill(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve, line, measured);
+        return PortProfile.TryCreate(line, filled, out var profile, out _) || PortProfile.TryCreate(
+            line, GenericPort.Stations(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve, line), out profile, out _)
+            ? profile
+            : throw new InvalidOperationException("The generic port always makes a profile.");
+    }
+
+    private static AreaSchedule? ScheduleOf(IEnumerable<ReducedSection> sections, List<string> remarks)
+    {
+        AreaStation[] areas = [.. sections.Select(s => new AreaStation(
+            s.Station.Fact.Distance,
+            s.Area.Value,
+            Math.Sqrt(s.Area.Contributions.Where(c => c.Source != Sources.Caliper).Sum(c => c.Amount * c.Amount)),
+            s.Station.Fact.Letter))];
+        if (areas.Length < 2)
+        {
+            return null;
+        }
+
+        if (AreaSchedule.TryCreate(areas, out var schedule, out var problem))
+        {
+            return schedule;
+        }
+
+        remarks.Add(problem);
+        return null;
+    }
+
+    /// <summary>
+    /// The burette fills from flange to seat: the end sections are carried that far where they lie within a tenth of the port of it.
+    /// </summary>
+    private static VolumeGap? VolumeOf(Ledger ledger, PortSheet sheet, AreaSchedule schedule, double length, List<string> remarks)
+    {
+        if (ledger.All<VolumeReading>().LastOrDefault(v => v.Fact.Cut == sheet.Cut.Id) is not { } reading)
+        {
+            return null;
+        }
+
+        var (first, last) = (schedule.Stations[0], schedule.Stations[^1]);
+        if (first.Distance > length / 10 || last.Distance < length * 0.9)
+        {
+            remarks.Add("The sections do not reach from flange to seat: their volume is not held against the burette's. Measure one near each end.");
+            return null;
+        }
+
+        AreaStation[] ends = [.. first.Distance > 0 ? [first with { Distance = 0, Name = "flange" }] : Array.Empty<AreaStation>(), .. last.Distance < length ? [last with { Distance = length, Name = "seat" }] : Array.Empty<AreaStation>()];
+        var whole = new AreaSchedule([.. schedule.Stations, .. ends]);
+        var metal = sheet.Head.Fact.Material.Contains("iron", StringComparison.OrdinalIgnoreCase) ? BuretteVolume.CastIron : BuretteVolume.CastAluminium;
+        var celsius = reading.Fact.Liquid?.Si(Units.Dimension.Temperature) - 273.15 ?? BuretteVolume.StandardTemperature;
+        var measured = BuretteVolume.FromReading(reading.Fact.Volume.Si(Units.Dimension.Volume), Math.Clamp(celsius, 0, 60), BuretteVolume.Borosilicate, metal);
+        return new VolumeGap(SectionVolume.Of(whole, ReducedSection.CaliperScale), measured, BuretteDoubt);
+    }
+
+    /// <summary>Standard uncertainty of a burette's volume, m3 (half a cc: plate sealed with grease, a bubble, the meniscus); common practice, no source.</summary>
+    private const double BuretteDoubt = 0.5e-6;
+
+    private static PortSide SideOf(PortKind kind) => kind == PortKind.Intake ? PortSide.Intake : PortSide.Exhaust;
+}

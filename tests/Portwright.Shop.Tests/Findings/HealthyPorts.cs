@@ -1,0 +1,67 @@
+using Portwright.Shop.Findings;
+using Portwright.Shop.Record;
+using Portwright.Shop.Units;
+
+namespace Portwright.Shop.Tests.Findings;
+
+/// <summary>Ten healthy ports, each with its own noise: the catalogue has nothing to say about them.</summary>
+public sealed class HealthyPorts(ITestOutputHelper output)
+{
+    public static TheoryData<int> Seeds => [.. Enumerable.Range(1, 10)];
+
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void A_healthy_port_is_left_in_peace(int seed)
+    {
+        var port = new MadePort(seed).Survey();
+        foreach (var ball in port.Balls)
+        {
+            output.WriteLine($"{ball.Station.Fact.Letter} {ball.Bearing}: {ball.Response?.Answer} fall {ball.Fall.Value:P2} expected {ball.Response?.Expected.Fall.Value:P2} {ball.Problem}");
+        }
+
+        Assert.Empty(port.Remarks);
+        Assert.Equal(9, port.Balls.Count());
+        Assert.Equal(3, port.Stations.Count(s => s.Ring is not null));
+        Assert.Empty(PortFindings.Of(port).Select(f => $"{f.Title}: {FindingWords.Show(f.Sentence, UnitSystem.UsCustomary)} ({f.Confidence:F3})"));
+    }
+
+    [Fact]
+    public void Air_torn_off_the_short_side_is_found_by_ball_and_flag()
+    {
+        var port = new MadePort(1)
+        {
+            BallFactor = (s, b) => s == "D" && b == 6 ? -0.4 : 1,
+            Flag = (s, b) => s == "D" && b == 6 ? Steadiness.TurnsBack : Steadiness.Still,
+        }.Survey();
+        var finding = Assert.Single(PortFindings.Of(port), f => f.Rule.Key == "short-side-torn-off");
+        Assert.Equal("The air is torn off the short side at D", finding.Title);
+        Assert.True(finding.Confidence > 0.95);
+        Assert.True(finding.Suggestion!.Gain.Value > 0);
+        output.WriteLine(FindingWords.Show(finding.Sentence, UnitSystem.UsCustomary));
+    }
+
+    [Fact]
+    public void A_thin_wall_is_a_stop_and_takes_the_cut_away()
+    {
+        var port = new MadePort(2)
+        {
+            BallFactor = (s, b) => s == "D" && b == 6 ? -0.4 : 1,
+            Wall = (s, b) => 0.0254 * (s == "D" && b == 6 ? 0.094 : 0.200),
+        }.Survey();
+        var findings = PortFindings.Of(port);
+        Assert.Equal("Leave the metal at D", Assert.Single(findings, f => f.Kind == FindingKind.Stop).Title);
+        var torn = Assert.Single(findings, f => f.Rule.Key == "short-side-torn-off");
+        Assert.Null(torn.Suggestion);
+        output.WriteLine(FindingWords.Show(torn.Sentence, UnitSystem.UsCustomary));
+        Assert.Contains("Nothing is to be cut here: .094 in of metal at 6 o'clock, water behind it, limit .120 in", FindingWords.Show(torn.Sentence, UnitSystem.UsCustomary), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_curve_that_goes_flat_before_the_cams_lift_is_found()
+    {
+        var made = new MadePort(3);
+        var flat = made.EffectiveArea(0.010);
+        made.FlowFactor = lift => lift > 0.0101 ? flat / new MadePort(3).EffectiveArea(lift) : 1;
+        Assert.Contains(PortFindings.Of(made.Survey()), f => f.Rule.Key == "stalls-before-cam-lift");
+    }
+}
