@@ -14,15 +14,16 @@ internal static class CoreSpread
 
     public const double UsualDegreesOfFreedom = 2;
 
-    public static RepeatScatter Of(CoreField core, int count)
+    public static RepeatScatter Of(CoreField core)
     {
-        var dof = UsualDegreesOfFreedom + count - 1;
+        var dof = DegreesOfFreedom(core);
         return new(Math.Sqrt(Squares(core) / dof), dof);
     }
 
     /// <summary>Logarithm of the likelihood of the readings with mean and spread integrated out, but for a constant.</summary>
-    public static double LogLikelihood(CoreField core, int count) =>
-        -0.5 * ((UsualDegreesOfFreedom + count - 1) * Math.Log(Squares(core)) + core.LogDeterminant);
+    public static double LogLikelihood(CoreField core) => -0.5 * (DegreesOfFreedom(core) * Math.Log(Squares(core)) + core.Kriging.LogDeterminant);
+
+    private static double DegreesOfFreedom(CoreField core) => UsualDegreesOfFreedom + core.Kriging.Count - 1;
 
     private static double Squares(CoreField core) => UsualDegreesOfFreedom * Math.Pow(UsualShare * core.Mean, 2) + core.SumOfSquares;
 }

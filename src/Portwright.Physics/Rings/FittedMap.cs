@@ -3,117 +3,75 @@ namespace Portwright.Physics.Rings;
 /// <summary>Readings, wall law and core field put together for one exponent: what the map is made of.</summary>
 internal sealed class FittedMap
 {
-    /// <summary>Blocks across either side for the variance of a sum: coarse, for it is a double sum.</summary>
-    private const int Blocks = 14;
-
-    private readonly double[] x, y, speeds, shares;
-    private readonly double exponent, deepest, lowestCore, highestCore;
+    private readonly double[] shares;
+    private readonly double exponent, deepest, lowestCore, highestCore, highestSpeed;
     private readonly int lowest, highest, fastest;
 
-    public FittedMap(double[] x, double[] y, double[] speeds, double[] distances, double deepest, double exponent, double length)
+    public FittedMap(Kriging kriging, double[] speeds, double[] distances, double deepest, double exponent)
     {
-        (this.x, this.y, this.speeds, this.deepest, this.exponent) = (x, y, speeds, deepest, exponent);
+        (this.deepest, this.exponent) = (deepest, exponent);
         shares = [.. distances.Select(d => WallLayer.Share(d, deepest, exponent))];
         var cores = speeds.Zip(shares, (v, w) => v / w).ToArray();
-        Core = new CoreField(x, y, cores, length);
-        (lowestCore, highestCore, HighestSpeed) = (cores.Min(), cores.Max(), speeds.Max());
-        (lowest, highest, fastest) = (Array.IndexOf(cores, lowestCore), Array.IndexOf(cores, highestCore), Array.IndexOf(speeds, HighestSpeed));
+        Core = new CoreField(kriging, cores);
+        (lowestCore, highestCore, highestSpeed) = (cores.Min(), cores.Max(), speeds.Max());
+        (lowest, highest, fastest) = (Array.IndexOf(cores, lowestCore), Array.IndexOf(cores, highestCore), Array.IndexOf(speeds, highestSpeed));
     }
 
     public CoreField Core { get; }
-
-    public double HighestSpeed { get; }
 
     /// <summary>Speed at a place, m/s.</summary>
     /// <param name="distance">To the nearest wall, m, zero or above.</param>
     public double At(double px, double py, double distance) => Speed(Core.At(px, py), WallLayer.Share(distance, deepest, exponent));
 
-    /// <summary>Speed from core speed and wall law: no core past the readings' own, no speed past the highest reading.</summary>
-    private double Speed(double core, double share) => Math.Min(HighestSpeed, Math.Clamp(core, lowestCore, highestCore) * share);
-
     /// <summary>A row of speeds from a row of cores and signed distances, in place of the cores; outside the wall not a number.</summary>
     public void Speeds(Span<double> cores, ReadOnlySpan<double> signed) =>
-        RowOfSpeeds.Fill(cores, signed, exponent, deepest, lowestCore, highestCore, HighestSpeed);
+        RowOfSpeeds.Fill(cores, signed, exponent, deepest, lowestCore, highestCore, highestSpeed);
 
-    /// <summary>Sums over the section, one a column of <paramref name="weights"/>, each weight already times the area of its square.</summary>
-    public MapSum[] Sums(SectionCells cells, params double[][] weights)
+    /// <summary>Speeds of all squares of the section.</summary>
+    public double[] Speeds(SectionCells cells, double[][] correlations)
     {
-        var n = x.Length;
-        var values = new double[weights.Length];
-        var free = Array.ConvertAll(weights, _ => new double[n]);
-        var held = Array.ConvertAll(weights, _ => new double[n]);
-        var freeSum = new double[weights.Length];
-        var correlations = new double[n];
-        var wallShares = cells.WallShares(exponent);
-        for (var c = 0; c < cells.X.Length; c++)
+        var speeds = Core.Over(correlations);
+        var wall = cells.WallShares(exponent);
+        for (var c = 0; c < speeds.Length; c++) speeds[c] = Speed(speeds[c], wall[c]);
+        return speeds;
+    }
+
+    /// <summary>Sums over the section, one a list of <paramref name="weights"/>, each weight already times the area of its square.</summary>
+    public MapSum[] Sums(SectionCells cells, double[][] correlations, params double[][] weights)
+    {
+        var core = Core.Over(correlations);
+        var wall = cells.WallShares(exponent);
+        var open = new OpenAir(cells, Core.Kriging);
+        return Array.ConvertAll(weights, w => Sum(w, core, wall, correlations, open));
+    }
+
+    private MapSum Sum(double[] weights, double[] core, double[] wall, double[][] correlations, OpenAir open)
+    {
+        var (value, freeSum) = (0.0, 0.0);
+        var free = new double[weights.Length];
+        var held = new double[shares.Length];
+        for (var c = 0; c < weights.Length; c++)
         {
-            var share = wallShares[c];
-            var core = Core.At(cells.X[c], cells.Y[c]);
-            var speed = Speed(core, share);
+            var speed = Speed(core[c], wall[c]);
+            value += weights[c] * speed;
             // Which reading the speed hangs on where the map is held.
-            var (reading, by) = speed >= HighestSpeed ? (fastest, 1)
-                : core < lowestCore ? (lowest, share / shares[lowest])
-                : core > highestCore ? (highest, share / shares[highest]) : (-1, 0);
-            if (reading < 0)
-            {
-                Array.Clear(correlations);
-                Core.AddCorrelations(cells.X[c], cells.Y[c], share, correlations);
-            }
-            for (var k = 0; k < weights.Length; k++)
-            {
-                var g = weights[k][c];
-                values[k] += g * speed;
-                if (reading >= 0)
-                {
-                    held[k][reading] += g * by;
-                    continue;
-                }
-                freeSum[k] += g * share;
-                for (var i = 0; i < n; i++) free[k][i] += g * correlations[i];
-            }
+            if (speed >= highestSpeed) held[fastest] += weights[c];
+            else if (core[c] < lowestCore) held[lowest] += weights[c] * wall[c] / shares[lowest];
+            else if (core[c] > highestCore) held[highest] += weights[c] * wall[c] / shares[highest];
+            else freeSum += free[c] = weights[c] * wall[c];
         }
-        var open = OpenVariances(cells, wallShares, weights);
-        return
-        [
-            .. weights.Select((_, k) => new MapSum(values[k],
-                [.. Core.Weights(free[k], freeSum[k]).Select((w, i) => w / shares[i] + held[k][i])], open[k])),
-        ];
+        var sums = Array.ConvertAll(correlations, of => Dot(free, of));
+        double[] sensitivities = [.. Core.Kriging.Weights(sums, freeSum).Select((s, i) => s / shares[i] + held[i])];
+        return new(value, sensitivities, open.Variance([.. weights.Zip(wall, (g, w) => g * w)]));
     }
 
-    /// <summary>Speeds of all squares.</summary>
-    public double[] Speeds(SectionCells cells)
-    {
-        var result = cells.WallShares(exponent);
-        for (var c = 0; c < result.Length; c++) result[c] = Speed(Core.At(cells.X[c], cells.Y[c]), result[c]);
-        return result;
-    }
+    /// <summary>Speed from core speed and wall law: no core past the readings' own, no speed past the highest reading.</summary>
+    private double Speed(double core, double share) => Math.Min(highestSpeed, Math.Clamp(core, lowestCore, highestCore) * share);
 
-    private double[] OpenVariances(SectionCells cells, double[] wallShares, double[][] weights)
+    private static double Dot(double[] a, double[] b)
     {
-        var (left, bottom) = (cells.X.Min(), cells.Y.Min());
-        double width = cells.X.Max() - left, height = cells.Y.Max() - bottom;
-        var blocks = cells.X
-            .Select((px, c) => (Block: (Math.Min(Blocks - 1, (int)(Blocks * (px - left) / width)), Math.Min(Blocks - 1, (int)(Blocks * (cells.Y[c] - bottom) / height))), c))
-            .GroupBy(p => p.Block, p => p.c).Select(g => g.ToArray()).ToArray();
-        var centres = blocks.Select(b => (X: b.Average(c => cells.X[c]), Y: b.Average(c => cells.Y[c]))).ToArray();
-        var sums = weights.Select(w => blocks.Select(b => b.Sum(c => w[c] * wallShares[c])).ToArray()).ToArray();
-        var own = new double[weights.Length];
-        for (var p = 0; p < blocks.Length; p++)
-        {
-            for (var q = 0; q <= p; q++)
-            {
-                var k = (p == q ? 1 : 2) * Core.Correlation(centres[p].X - centres[q].X, centres[p].Y - centres[q].Y);
-                for (var s = 0; s < own.Length; s++) own[s] += k * sums[s][p] * sums[s][q];
-            }
-        }
-        return
-        [
-            .. sums.Select((sum, s) =>
-            {
-                var correlations = new double[x.Length];
-                for (var p = 0; p < blocks.Length; p++) Core.AddCorrelations(centres[p].X, centres[p].Y, sum[p], correlations);
-                return Core.Variance(own[s], correlations, sum.Sum());
-            }),
-        ];
+        var sum = 0.0;
+        for (var i = 0; i < a.Length; i++) sum += a[i] * b[i];
+        return sum;
     }
 }

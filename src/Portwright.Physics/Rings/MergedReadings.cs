@@ -18,8 +18,6 @@ internal sealed class MergedReadings
         Distances = [.. places.Select(p => outline.DistanceToWall(p[0].Place))];
     }
 
-    public int Count => places.Length;
-
     public double[] X { get; }
 
     public double[] Y { get; }

@@ -9,7 +9,7 @@ namespace Portwright.Physics.Rings;
 /// <summary>Air speed over a section from a handful of probe readings.</summary>
 /// <remarks>
 /// Each reading is freed of the wall law (<see cref="WallLayer"/>), the core speeds are carried over the section by kriging
-/// (<see cref="CoreField"/>), and the wall law is put back. The map passes through every reading; it is zero on the wall, nowhere negative, nowhere past the highest
+/// (<see cref="Kriging"/>), and the wall law is put back. The map passes through every reading; it is zero on the wall, nowhere negative, nowhere past the highest
 /// reading, and its core nowhere past the readings' cores. Method, doubts and simulations: docs/theory/rings.md.
 /// </remarks>
 public sealed partial class VelocityMap
@@ -33,22 +33,24 @@ public sealed partial class VelocityMap
         walls = new WallDistance(outline);
         cells = new SectionCells(outline);
         var places = new MergedReadings(outline, readings);
-        FittedMap Fit(double exponent, double length) => new(places.X, places.Y, places.Speeds, places.Distances, cells.Deepest, exponent, length);
+        FittedMap Fit(Kriging kriging, double exponent) => new(kriging, places.Speeds, places.Distances, cells.Deepest, exponent);
         var radius = Math.Sqrt(outline.Area / Math.PI);
-        var length = radius * Lengths.MaxBy(l => CoreSpread.LogLikelihood(Fit(wall.Exponent, l * radius).Core, places.Count));
-        fitted = Fit(wall.Exponent, length);
-        speedsOfCells = fitted.Speeds(cells);
-        var spread = CoreSpread.Of(fitted.Core, places.Count);
+        fitted = Lengths.Select(l => Fit(new Kriging(places.X, places.Y, l * radius), wall.Exponent)).MaxBy(f => CoreSpread.LogLikelihood(f.Core))!;
+        var kriging = fitted.Core.Kriging;
+        var correlations = new double[kriging.Count][];
+        for (var i = 0; i < correlations.Length; i++) kriging.Correlations(i, cells.X, cells.Y, correlations[i] = new double[cells.X.Length]);
+        speedsOfCells = fitted.Speeds(cells, correlations);
+        var spread = CoreSpread.Of(fitted.Core);
 
         double[][] weights = [cells.Area, Halves(cells.X, outline.Centroid.X), Halves(cells.Y, outline.Centroid.Y)];
-        var sums = fitted.Sums(cells, weights);
+        var sums = fitted.Sums(cells, correlations, weights);
         const double step = 0.01;
-        double[] Plain(FittedMap map)
+        double[] Plain(double exponent)
         {
-            var speeds = map.Speeds(cells);
+            var speeds = Fit(kriging, exponent).Speeds(cells, correlations);
             return Array.ConvertAll(weights, w => SumOf(w, speeds));
         }
-        var (thick, thin) = (Plain(Fit(wall.Exponent + step, length)), Plain(Fit(wall.Exponent - step, length)));
+        var (thick, thin) = (Plain(wall.Exponent + step), Plain(wall.Exponent - step));
         Estimate Whole(int k, string of)
         {
             var doubts = places.Contributions(sums[k].Sensitivities);
