@@ -68,15 +68,14 @@ internal sealed class Kriging
     }
 
     /// <summary>
-    /// Variance of a weighted sum over the field, given the values, in units of the field's variance: k - r R^-1 r + (G - 1 R^-1 r)^2/(1 R^-1 1)
-    /// (Cressie 1993, section 3.2, block kriging).
+    /// Covariance of two weighted sums over the field (a place is a sum of one), given the values, in units of the field's variance:
+    /// k - r R^-1 q + (G - 1 R^-1 r)(H - 1 R^-1 q)/(1 R^-1 1) (Cressie 1993, section 3.2, block kriging).
     /// </summary>
-    /// <param name="own">The sum's correlation with itself, k.</param>
-    public double Variance(double own, ReadOnlySpan<double> correlations, double sumOfWeights)
-    {
-        var rest = sumOfWeights - Dot(inverseSums, correlations);
-        return Math.Max(0, own - Dot(correlations, Solve(correlations)) + rest * rest / inverseSum);
-    }
+    /// <param name="own">The sums' correlation with each other before any value, k.</param>
+    /// <param name="r">Correlations of the first sum with the places; G the sum of its weights.</param>
+    /// <param name="q">The same of the second; H its weights.</param>
+    public double Covariance(double own, ReadOnlySpan<double> r, double sumOfR, ReadOnlySpan<double> q, double sumOfQ) =>
+        own - Dot(r, Solve(q)) + (sumOfR - Dot(inverseSums, r)) * (sumOfQ - Dot(inverseSums, q)) / inverseSum;
 
     /// <summary>Correlation of two places.</summary>
     public double Correlation(double dx, double dy)

@@ -19,25 +19,66 @@ internal sealed class OpenAir
         (x, y) = (Middles(cells.X), Middles(cells.Y));
     }
 
-    /// <summary>In units of the variance of the core speed.</summary>
+    /// <summary>Variance of a sum, in units of the variance of the core speed.</summary>
     /// <param name="weights">Of the core speed of each square.</param>
     public double Variance(double[] weights)
+    {
+        var (sums, correlations) = Blocks(weights);
+        var own = 0.0;
+        for (var p = 0; p < sums.Length; p++)
+        {
+            if (sums[p] != 0) own += sums[p] * Own(sums, x[p], y[p]);
+        }
+        var whole = sums.Sum();
+        return Math.Max(0, kriging.Covariance(own, correlations, whole, correlations, whole));
+    }
+
+    /// <summary>
+    /// The place whose reading would take most from the variance of a sum, and what would be left of it: variance less the square of the
+    /// covariance of sum and place over the variance of the place.
+    /// </summary>
+    /// <param name="weights">Of the core speed of each square.</param>
+    /// <param name="places">Squares to choose from, at least one.</param>
+    public (int Square, double Left) Next(SectionCells cells, double[] weights, IEnumerable<int> places)
+    {
+        var (sums, correlations) = Blocks(weights);
+        var whole = sums.Sum();
+        var at = new double[kriging.Count];
+        var (best, most) = (-1, double.NegativeInfinity);
+        foreach (var c in places)
+        {
+            for (var i = 0; i < at.Length; i++) at[i] = kriging.Correlation(i, cells.X[c], cells.Y[c]);
+            var open = kriging.Covariance(1, at, 1, at, 1);
+            // On a reading already taken nothing is open.
+            if (open < 1e-6) continue;
+            var shared = kriging.Covariance(Own(sums, cells.X[c], cells.Y[c]), correlations, whole, at, 1);
+            if (shared * shared / open > most) (best, most) = (c, shared * shared / open);
+        }
+        return (best, Math.Max(0, Variance(weights) - most));
+    }
+
+    private (double[] Sums, double[] Correlations) Blocks(double[] weights)
     {
         var sums = new double[Across * Across];
         for (var c = 0; c < weights.Length; c++) sums[blockOf[c]] += weights[c];
         var correlations = new double[kriging.Count];
-        var own = 0.0;
         for (var p = 0; p < sums.Length; p++)
         {
             if (sums[p] == 0) continue;
             for (var i = 0; i < correlations.Length; i++) correlations[i] += sums[p] * kriging.Correlation(i, x[p], y[p]);
-            for (var q = 0; q < p; q++)
-            {
-                if (sums[q] != 0) own += 2 * sums[p] * sums[q] * kriging.Correlation(x[p] - x[q], y[p] - y[q]);
-            }
-            own += sums[p] * sums[p];
         }
-        return kriging.Variance(own, correlations, sums.Sum());
+        return (sums, correlations);
+    }
+
+    /// <summary>Correlation of a sum with a place.</summary>
+    private double Own(double[] sums, double px, double py)
+    {
+        var own = 0.0;
+        for (var q = 0; q < sums.Length; q++)
+        {
+            if (sums[q] != 0) own += sums[q] * kriging.Correlation(px - x[q], py - y[q]);
+        }
+        return own;
     }
 
     private double[] Middles(double[] of)

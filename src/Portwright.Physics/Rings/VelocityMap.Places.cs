@@ -32,6 +32,25 @@ public sealed partial class VelocityMap
         }
     }
 
+    /// <summary>
+    /// Where one more reading would make the mean surest: the place off the wall that takes most from what the air between the readings leaves open.
+    /// </summary>
+    public NextReading WorthReadingNext
+    {
+        get
+        {
+            var wall = cells.WallShares(Wall.Exponent);
+            double[] weights = [.. cells.Area.Zip(wall, (a, w) => a * w)];
+            // Every third square each way is finer than a probe is placed.
+            var places = Enumerable.Range(0, cells.X.Length).Where(c => cells.Distance[c] >= WallShare * cells.Deepest
+                && (int)(cells.X[c] / cells.Step) % 3 == 0 && (int)(cells.Y[c] / cells.Step) % 3 == 0);
+            var open = new OpenAir(cells, fitted.Core.Kriging);
+            var (square, left) = open.Next(cells, weights, places);
+            var place = new PlanePoint(cells.X[square], cells.Y[square]);
+            return new(PlaceOf(place, At(place)), spread.StandardDeviation * Math.Sqrt(open.Variance(weights)), spread.StandardDeviation * Math.Sqrt(left));
+        }
+    }
+
     private MapPlace PlaceOf(PlanePoint place, double speed)
     {
         var (hours, depth) = Outline.PlaceOf(place);
@@ -45,3 +64,9 @@ public sealed partial class VelocityMap
 /// <param name="DepthFromWall">In from the wall at that bearing, m.</param>
 /// <param name="Speed">m/s.</param>
 public readonly record struct MapPlace(PlanePoint Point, double BearingHours, double DepthFromWall, double Speed);
+
+/// <summary>One more reading and what it would be worth.</summary>
+/// <param name="Place">Where; its speed is what the map expects.</param>
+/// <param name="OpenNow">Standard uncertainty of the mean from the air between the readings, m/s.</param>
+/// <param name="OpenAfter">The same with that reading taken, should it show what the map expects, m/s.</param>
+public readonly record struct NextReading(MapPlace Place, double OpenNow, double OpenAfter);

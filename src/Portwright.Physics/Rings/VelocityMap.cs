@@ -26,6 +26,7 @@ public sealed partial class VelocityMap
     private readonly SectionCells cells;
     private readonly WallDistance walls;
     private readonly double[] speedsOfCells;
+    private readonly RepeatScatter spread;
 
     private VelocityMap(Outline outline, ImmutableArray<ProbeReading> readings, ProbeFactorDoubt factor, WallLayer wall, string ring)
     {
@@ -40,7 +41,7 @@ public sealed partial class VelocityMap
         var correlations = new double[kriging.Count][];
         for (var i = 0; i < correlations.Length; i++) kriging.Correlations(i, cells.X, cells.Y, correlations[i] = new double[cells.X.Length]);
         speedsOfCells = fitted.Speeds(cells, correlations);
-        var spread = CoreSpread.Of(fitted.Core);
+        spread = CoreSpread.Of(fitted.Core);
 
         double[][] weights = [cells.Area, Halves(cells.X, outline.Centroid.X), Halves(cells.Y, outline.Centroid.Y)];
         var sums = fitted.Sums(cells, correlations, weights);

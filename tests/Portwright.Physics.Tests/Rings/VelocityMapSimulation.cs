@@ -52,7 +52,8 @@ public sealed class VelocityMapSimulation
             bool Inside(Estimate e, double truth) => Math.Abs(e.Value - truth) <= e.Expanded();
             trials.Add(new(ring.Length, map.Mean.Value / port.Mean - 1, map.Mean.Expanded() / map.Mean.Value, Inside(map.Mean, port.Mean),
                 Inside(map.SideBalance, port.Side), Inside(map.RoofBalance, port.Roof), map.SideBalance.Expanded() / map.Mean.Value,
-                Close(area).IsInside, Close(1.12 * area).IsInside, Close(area).RelativeExpanded));
+                Close(area).IsInside, Close(1.12 * area).IsInside, Close(area).RelativeExpanded,
+                ShareOf(map.Mean, "reading "), ShareOf(map.Mean, "probe"), ShareOf(map.Mean, "wall"), ShareOf(map.Mean, "ring:")));
         }
         return trials;
     }
@@ -74,13 +75,16 @@ public sealed class VelocityMapSimulation
     {
         var trials = of.ToList();
         TestContext.Current.TestOutputHelper!.WriteLine(FormattableString.Invariant(
-            $"{name}: {trials.Count} fields; inside: mean {Share(trials, t => t.MeanInside):P1}, closure {Share(trials, t => t.ClosureInside):P1}, side {Share(trials, t => t.SideInside):P1}, roof {Share(trials, t => t.RoofInside):P1}; mean off by {trials.Average(t => t.Off):P2}, rms {Math.Sqrt(trials.Average(t => t.Off * t.Off)):P2}; median U: mean {Median(trials, t => t.Expanded):P1}, closure {Median(trials, t => t.ClosureU):P1}, side {Median(trials, t => t.SideU):P1} of the mean; 12 percent too large an area found in {Share(trials, t => !t.WrongAreaInside):P1}"));
+            $"{name}: {trials.Count} fields; inside: mean {Share(trials, t => t.MeanInside):P1}, closure {Share(trials, t => t.ClosureInside):P1}, side {Share(trials, t => t.SideInside):P1}, roof {Share(trials, t => t.RoofInside):P1}; mean off by {trials.Average(t => t.Off):P2}, rms {Math.Sqrt(trials.Average(t => t.Off * t.Off)):P2}; median U: mean {Median(trials, t => t.Expanded):P1}, closure {Median(trials, t => t.ClosureU):P1}, side {Median(trials, t => t.SideU):P1} of the mean; 12 percent too large an area found in {Share(trials, t => !t.WrongAreaInside):P1}; variance of the mean from readings {trials.Average(t => t.FromReadings):P0}, probe {trials.Average(t => t.FromProbe):P0}, wall law {trials.Average(t => t.FromWall):P0}, air between {trials.Average(t => t.FromAir):P0}"));
     }
+
+    private static double ShareOf(Estimate e, string source) =>
+        e.Contributions.Where(c => c.Source.StartsWith(source, StringComparison.Ordinal)).Sum(c => c.Amount * c.Amount) / e.Variance;
 
     private static double Share(List<Trial> trials, Func<Trial, bool> what) => trials.Count(what) / (double)trials.Count;
 
     private static double Median(List<Trial> trials, Func<Trial, double> what) => trials.Select(what).Order().ElementAt(trials.Count / 2);
 
     private sealed record Trial(int Readings, double Off, double Expanded, bool MeanInside, bool SideInside, bool RoofInside, double SideU,
-        bool ClosureInside, bool WrongAreaInside, double ClosureU);
+        bool ClosureInside, bool WrongAreaInside, double ClosureU, double FromReadings, double FromProbe, double FromWall, double FromAir);
 }

@@ -110,6 +110,23 @@ public sealed class VelocityMapTests
     }
 
     [Fact]
+    public void The_reading_worth_taking_next_is_where_the_ring_has_its_gap_and_takes_what_it_says()
+    {
+        // Centre, and bearings from 5 round to 1 o'clock: nothing at 3.
+        ProbeReading[] ring = [.. Ring(Pipe, p => 90 * Power(p), 12, 0.006).Where((_, i) => i is not (3 or 4 or 5))];
+        var map = Map(Pipe, ring);
+        var next = map.WorthReadingNext;
+        Assert.InRange(next.Place.BearingHours, 2, 4);
+        Assert.Equal(map.Mean.Contributions.Single(c => c.Source.Contains("between", StringComparison.Ordinal)).Amount, next.OpenNow, 1e-9);
+        Assert.True(next.OpenAfter < 0.8 * next.OpenNow);
+        var taken = Map(Pipe, [.. ring, new(next.Place.Point, next.Place.Speed, 0.9, "next")]);
+        var open = taken.Mean.Contributions.Single(c => c.Source.Contains("between", StringComparison.Ordinal));
+        // The spread is known by one reading more, hence a little smaller than foretold.
+        var n = ring.Length;
+        Assert.Equal(next.OpenAfter * Math.Sqrt((n + 1.0) / (n + 2.0)), open.Amount, 0.03 * next.OpenAfter);
+    }
+
+    [Fact]
     public void Dead_air_at_a_place_is_a_reading()
     {
         var ring = Ring(Pipe, p => 90 * Power(p), 6, 0.006);
