@@ -106,6 +106,20 @@ public sealed class BallLossTests
         Assert.True(Model(calibrated) < Model(plain) / 3, $"{Model(calibrated):P1} against {Model(plain):P1}");
     }
 
+    /// <summary>The law of propagation against drawing every input from its doubt (JCGM 101:2008): speed enters with its cube.</summary>
+    [Fact]
+    public void The_doubt_of_the_inputs_is_what_drawing_them_shows()
+    {
+        var air = Air();
+        var random = new Random(8);
+        double Drawn(Estimate e) => MathNet.Numerics.Distributions.Normal.Sample(random, e.Value, e.StandardUncertainty);
+        var falls = Enumerable.Range(0, 40_000).Select(_ => BallLoss.Work(Drawn(air.Diameter), Drawn(air.Speed), Drawn(air.SectionArea),
+            Drawn(air.Density), air.Viscosity, Drawn(air.Flow), Drawn(air.TestPressure)).Fall).ToArray();
+        var inputs = new Estimate(0, [.. BallLoss.Expected(air).Fall.Contributions.Where(c =>
+            c.Source is not (BallLoss.DragSource or BallLoss.ConfinementSource) && !c.Source.Contains("no pipe", StringComparison.Ordinal))]);
+        Assert.Equal(RepeatScatter.Of(falls).StandardDeviation, inputs.StandardUncertainty, 0.02 * inputs.StandardUncertainty);
+    }
+
     [Fact]
     public void A_ball_calibrated_where_it_is_used_leaves_drag_and_walls_without_doubt()
     {
