@@ -1,0 +1,127 @@
+using Portwright.Geometry.LongView;
+using Portwright.Physics.Drag;
+using Portwright.Shop.Balls;
+using Portwright.Shop.Findings;
+using Portwright.Shop.Survey;
+using Portwright.Shop.Units;
+using Portwright.Shop.Walls;
+
+namespace Portwright.Figures;
+
+/// <summary>What has been recorded, at the metal it belongs to: balls on roof and floor, thin metal, findings, the smallest section.</summary>
+internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, UnitSystem units)
+{
+    private readonly List<Action<Pen>> _marks = [];
+
+    /// <summary>The answers drawn, for their row of words.</summary>
+    public List<BallAnswer?> Answers { get; } = [];
+
+    /// <summary>What found no room in the drawing, in sentences.</summary>
+    public List<string> Unsaid { get; } = [];
+
+    public void Smallest()
+    {
+        if (frame.Survey.Schedule?.Smallest is not { } least || frame.Stations.FirstOrDefault(s => s.Distance == least.Distance && s.Section is not null) is not { } station) return;
+        var height = -0.45 * frame.Survey.Profile.FloorAt(station.Distance);
+        var at = frame.At(station.Distance, height);
+        Say(at, $"smallest section, {Print.Number(station.Section!.Area.Value, Dimension.Area, units, 2)}", Role.Ink);
+        _marks.Add(pen => pen.Circle(at, frame.Size.Thick(2.6), Role.Ink));
+    }
+
+    public void Walls(IReadOnlyList<Finding> findings)
+    {
+        foreach (var station in frame.Stations)
+        {
+            foreach (var wall in station.Walls.Where(w => w.Stops))
+            {
+                var surface = SurfaceOf(wall.Point.Fact.Bearing);
+                var at = OnWall(station, wall.Point.Fact.Bearing, -0.0);
+                var away = frame.RoofwardAt(station.Distance);
+                var sign = surface switch { Surface.Roof => 1, Surface.Floor => -1, _ => 0 };
+                var (d, half) = (frame.Size.Thick(6), frame.Size.Thick(11));
+                var middle = new Place(at.X + sign * d * away.X, at.Y + sign * d * away.Y);
+                var thin = new Stroke(Role.Thin, frame.Size.Thick(4));
+                // A heavy line along the wall, in the metal.
+                _marks.Add(pen => pen.Line(middle.X - half * away.Y, middle.Y + half * away.X, middle.X + half * away.Y, middle.Y - half * away.X, thin));
+                var side = surface is null ? $", {Geometry.Views.ViewWords.Metal(wall.Point.Fact.Bearing)}" : "";
+                Say(middle, $"thin, {Print.Bare(wall.Thickness, Dimension.Lift, units)} {Print.UnitName(Dimension.Length, units)} left{side}", Role.Thin);
+            }
+        }
+    }
+
+    public void Findings(IReadOnlyList<Finding> findings, int most)
+    {
+        var placed = 0;
+        foreach (var finding in findings)
+        {
+            // Thin metal already stands there as itself.
+            if (finding.Kind == FindingKind.Stop) continue;
+            if (frame.Stations.FirstOrDefault(s => s.Station.Id == finding.Station?.Id) is not { } station || placed == most)
+            {
+                Unsaid.Add($"{finding.Title}.");
+                continue;
+            }
+
+            placed++;
+            // Beside a ball at the same place, not over it.
+            var at = OnWall(station, finding.Bearing, 1.5);
+            _marks.Add(pen => pen.Circle(at, frame.Size.Thick(6), Role.Brass, new Stroke(Role.Ink, frame.Size.Thick(1))));
+            Say(at, finding.Rule.Name, Role.Ink);
+        }
+    }
+
+    public void Balls()
+    {
+        foreach (var station in frame.Stations)
+        {
+            foreach (var surface in (Surface[])[Surface.Roof, Surface.Floor])
+            {
+                var here = station.Balls.Where(b => b.Bearing is { } h && SurfaceOf(h) == surface).ToList();
+                if (here.Count == 0) continue;
+                var worst = here.MaxBy(b => BallMark.Weight(b.Response?.Answer))!;
+                var radius = frame.Size.Thick(6.5);
+                var at = Inward(station, surface, radius + frame.Size.Thick(2));
+                _marks.Add(pen => BallMark.Draw(pen, at, radius, worst.Response?.Answer, frame.Size.Thick(1.6)));
+                Answers.Add(worst.Response?.Answer);
+                if (Words(worst) is { } words) Say(at, words, Role.Ink);
+            }
+        }
+    }
+
+    public void Draw(Pen pen)
+    {
+        foreach (var mark in _marks) mark(pen);
+    }
+
+    /// <summary>Only what is out of the ordinary is written out: the shape says the rest.</summary>
+    private string? Words(BallPlace ball) => ball.Response?.Answer switch
+    {
+        BallAnswer.TornOff or BallAnswer.Lazy or BallAnswer.Busier => BallWords.Loss(ball, units),
+        _ => null,
+    };
+
+    private void Say(Place at, string words, Role role)
+    {
+        if (!labels.Put(at, words, role)) Unsaid.Add($"{words}.");
+    }
+
+    private Place OnWall(SurveyedStation station, double? bearing, double inBallWidths)
+    {
+        if (bearing is not { } hours || SurfaceOf(hours) is not { } surface) return frame.At(station.Distance, 0);
+        var ballHere = inBallWidths > 0 && station.Balls.Any(b => b.Bearing is { } h && SurfaceOf(h) == surface);
+        return ballHere
+            ? Inward(station, surface, frame.Size.Thick(6.5 * 2 + 2) * inBallWidths)
+            : frame.At(station.Distance, surface == Surface.Roof ? frame.Survey.Profile.RoofAt(station.Distance) : -frame.Survey.Profile.FloorAt(station.Distance));
+    }
+
+    private Place Inward(SurveyedStation station, Surface surface, double px)
+    {
+        var sign = surface == Surface.Roof ? 1 : -1;
+        var wall = surface == Surface.Roof ? frame.Survey.Profile.RoofAt(station.Distance) : frame.Survey.Profile.FloorAt(station.Distance);
+        return frame.At(station.Distance, sign * (wall - frame.Metres(px)));
+    }
+
+    /// <summary>Roof or floor within two and a half hours; null at the sides.</summary>
+    private static Surface? SurfaceOf(double bearing) =>
+        WallState.Apart(bearing, 12) <= 2.5 ? Surface.Roof : WallState.Apart(bearing, 6) <= 2.5 ? Surface.Floor : null;
+}
