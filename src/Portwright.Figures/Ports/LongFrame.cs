@@ -95,6 +95,9 @@ internal sealed class LongFrame
     /// <summary>The direction from the centreline to the roof on the drawing, length 1.</summary>
     public Place RoofwardAt(double distance) => Turned(Survey.Centreline.TowardsRoofAt(distance));
 
+    /// <summary>The way of the port from flange to seat on the drawing, length 1.</summary>
+    public Place AlongAt(double distance) => Turned(Survey.Centreline.DirectionAt(distance));
+
     /// <summary>The valve's axis on the drawing, towards the chamber, length 1.</summary>
     public Place Axis => Turned(Survey.Centreline.DirectionAt(Length));
 
@@ -129,6 +132,8 @@ internal sealed class LongFrame
     private IEnumerable<Place> Outmost()
     {
         var margin = 2.6 * Size.Text;
+        // On a phone the words about the port go into the metal under its floor.
+        var under = Size.Width < 560 ? 8.5 * Size.Text : margin;
         foreach (var surface in (Surface[])[Surface.Roof, Surface.Floor])
         {
             foreach (var point in Survey.Profile.LineOf(surface, 33))
@@ -137,10 +142,11 @@ internal sealed class LongFrame
                 var at = At(point.Point);
                 var sign = surface == Surface.Roof ? 1 : -1;
                 yield return at;
-                var out1 = new Place(at.X + sign * away.X * margin, at.Y + sign * away.Y * margin);
+                var deep = surface == Surface.Roof ? margin : point.Distance < Length / 2 ? under : 0;
+                var metal = new Place(at.X + sign * away.X * deep, at.Y + sign * away.Y * deep);
                 // Metal does not reach past the flange's face.
-                yield return new(at.X, out1.Y);
-                if ((out1.X - At(new PlanePoint(0, 0)).X) * _across > 0) yield return out1;
+                yield return new(at.X, metal.Y);
+                if ((metal.X - At(new PlanePoint(0, 0)).X) * _across > 0) yield return metal;
             }
         }
 

@@ -41,10 +41,11 @@ public static class LongViewDrawing
         var labels = new LongViewLabels(frame.Room, size.Text);
         Keep(labels, frame);
         var record = new LongViewRecord(frame, labels, units);
-        record.Balls();
-        record.Walls(findings);
         record.Findings(findings, narrow ? 3 : 6);
+        record.Walls();
         record.Smallest();
+        record.Balls(words: !narrow);
+        record.Place();
         Unmeasured(labels, frame);
         if (survey.Stations.Count == 0) labels.Put(frame.At(frame.Length * 0.3, 0), "No station yet. Name the places where you want to measure.", Role.Quiet, leader: false);
         Lines(pen, frame, chosenStation);
@@ -63,8 +64,9 @@ public static class LongViewDrawing
         foreach (var surface in (Surface[])[Surface.Roof, Surface.Floor]) labels.Avoid([.. frame.Survey.Profile.LineOf(surface).Select(p => frame.At(p.Point))]);
         foreach (var station in frame.Stations) labels.Avoid([Roof(frame, station.Distance), Floor(frame, station.Distance)]);
         labels.Avoid([frame.AtValve(-frame.SeatRadius, 0), frame.AtValve(frame.SeatDepth, 0)]);
-        foreach (var off in (double[])[-0.8, -0.4, 0, 0.4, 0.8])
-            labels.Avoid([frame.AtValve(frame.SeatDepth, off * frame.ValveRadius), frame.AtValve(frame.SeatDepth + frame.Lift + 0.1 * frame.ValveRadius, off * frame.ValveRadius)]);
+        labels.Avoid([.. LongViewMetal.Head(frame)]);
+        foreach (var sign in (double[])[-1, 1])
+            labels.Avoid([frame.AtValve(frame.SeatDepth, sign * frame.SeatRadius), frame.AtValve(frame.SeatDepth, sign * (frame.SeatRadius + frame.Length))]);
     }
 
     private static Place Roof(LongFrame frame, double distance) => frame.At(distance, frame.Survey.Profile.RoofAt(distance));
@@ -73,10 +75,13 @@ public static class LongViewDrawing
 
     private static void Unmeasured(LongViewLabels labels, LongFrame frame)
     {
-        var generic = frame.Survey.Profile.LineOf(Surface.Floor).Where(p => p.IsGeneric).ToList();
-        if (generic.Count == 0) return;
-        labels.Put(frame.At(generic[generic.Count / 2].Point), "usual shape, not measured", Role.Quiet);
+        var pieces = ((Surface[])[Surface.Roof, Surface.Floor]).Select(f => frame.Survey.Profile.LineOf(f).Where(p => p.IsGeneric).Select(p => frame.At(p.Point)).ToList());
+        // Where the longer dashed line is: the roof of a bend, mostly.
+        var generic = pieces.MaxBy(LengthOf)!;
+        if (generic.Count > 0) labels.Put(generic[generic.Count / 2], "usual shape, not measured", Role.Quiet, wide: 8 * frame.Size.Text);
     }
+
+    private static double LengthOf(List<Place> line) => line.Zip(line.Skip(1), (a, b) => Math.Abs(b.X - a.X) + Math.Abs(b.Y - a.Y)).Sum();
 
     private static void Lines(Pen pen, LongFrame frame, Guid? chosen)
     {
@@ -123,13 +128,12 @@ public static class LongViewDrawing
         var seat = frame.AtValve(frame.SeatDepth, 0);
         var y = frame.Room.Bottom + 2.1 * t;
         var (left, right) = flange.X < seat.X ? (flange.X, seat.X) : (seat.X, flange.X);
-        var start = Math.Max(flange.Y, Roof(frame, 0).Y);
-        pen.Segments([(new(flange.X, Math.Min(start, frame.Room.Bottom + 2)), new(flange.X, y + 0.4 * t)), (new(seat.X, frame.Room.Bottom + 2), new(seat.X, y + 0.4 * t)), (new(left, y), new(right, y))], thin);
+        pen.Segments([(new(flange.X, frame.Room.Bottom + 2), new(flange.X, y + 0.4 * t)), (new(seat.X, frame.Room.Bottom + 2), new(seat.X, y + 0.4 * t)), (new(left, y), new(right, y))], thin);
         foreach (var (x, sign) in ((double, double)[])[(left, 1), (right, -1)])
             pen.Area([new(x, y), new(x + sign * 0.8 * t, y - 0.24 * t), new(x + sign * 0.8 * t, y + 0.24 * t)], Role.Quiet);
         var (first, last) = flange.X < seat.X ? ("flange", "seat") : ("seat", "flange");
-        pen.Text(Math.Max(2, left), y - 0.5 * t, first, t, Role.Quiet);
-        pen.Text(right, y - 0.5 * t, last, t, Role.Quiet, Anchor.End);
+        pen.Text(left + 0.4 * t, y - 0.5 * t, first, t, Role.Quiet);
+        pen.Text(right - 0.4 * t, y - 0.5 * t, last, t, Role.Quiet, Anchor.End);
         var length = $"{Print.Number(frame.Length, Dimension.Length, units, units == UnitSystem.UsCustomary ? 2 : 1)} along the centreline{(frame.Survey.CentrelineIsOwn ? "" : ", usual, not measured")}";
         var half = Lettering.Width(length, t) / 2;
         pen.Text(Math.Clamp((left + right) / 2, half + 2, frame.Size.Width - half - 2), y + 1.3 * t, length, t, Role.Quiet, Anchor.Middle);

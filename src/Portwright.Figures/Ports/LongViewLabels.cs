@@ -21,13 +21,14 @@ internal sealed class LongViewLabels
 
     /// <summary>Puts words near a place. False where there is no room left for them: they are said in the drawing's description instead.</summary>
     /// <param name="leader">False: the words name what they stand beside, no leader is drawn.</param>
-    public bool Put(Place at, string words, Role role = Role.Ink, bool leader = true, double? wide = null)
+    /// <param name="near">Where room is looked for; null: at the place itself.</param>
+    public bool Put(Place at, string words, Role role = Role.Ink, bool leader = true, double? wide = null, Place? near = null)
     {
         var lines = Lettering.Wrap(words, _text, wide ?? _wide).ToList();
         if (lines.Count == 0) return false;
         var height = lines.Count * 1.2 * _text + 0.35 * _text;
         var width = lines.Max(l => Lettering.Width(l, _text)) + 0.7 * _text;
-        if (_places.Find(at, width, height, leader ? 1.5 * _text : 0.6 * _text) is not { } box) return false;
+        if (_places.Find(near ?? at, width, height, leader ? 1.5 * _text : 0.6 * _text) is not { } box) return false;
         if (leader)
         {
             var end = new Place(Math.Clamp(at.X, box.X, box.Right), Math.Clamp(at.Y, box.Y, box.Bottom));

@@ -61,29 +61,35 @@ internal static class LongViewMetal
     private static void Valve(Pen pen, LongFrame frame, IReadOnlyList<Place> opening)
     {
         var r = frame.ValveRadius;
-        var stem = (frame.Survey.Sheet.Port.Fact.Valve?.StemDiameter ?? 0.35 * r) / 2;
+        var stem = StemRadius(frame);
         var seat = frame.SeatDepth + frame.Lift;
         // Where the stem leaves through the roof.
         var back = 0.0;
         while (back > -6 * r && Hatching.Holds(opening, frame.AtValve(back, 0))) back -= 0.02 * r;
         back = Math.Max(back, -4 * r);
-        var thin = new Stroke(Role.Hairline, frame.Size.Thick(1.6));
-        foreach (var sign in (double[])[1, -1]) pen.Polyline([frame.AtValve(back, sign * stem), frame.AtValve(seat - 0.75 * r, sign * stem)], thin);
-        var half = new List<(double Along, double Off)>();
-        // From stem to head in a tulip, then the 45 degree seat and the margin.
-        for (var i = 0; i <= 12; i++)
-        {
-            var share = i / 12.0;
-            half.Add((seat - 0.12 * r - 0.63 * r * (1 - share), stem + (0.88 * r - stem) * Math.Pow(share, 3)));
-        }
-
-        half.Add((seat, r));
-        half.Add((seat + 0.09 * r, r));
-        pen.Area(half.Select(p => frame.AtValve(p.Along, p.Off)).Concat(half.AsEnumerable().Reverse().Select(p => frame.AtValve(p.Along, -p.Off))), Role.Panel, new Stroke(Role.Ink, frame.Size.Thick(1.6)));
+        var line = new Stroke(Role.Ink, frame.Size.Thick(1.6));
+        pen.Area(Head(frame), Role.Panel);
+        pen.Polyline(Head(frame), line);
+        foreach (var sign in (double[])[1, -1])
+            pen.Polyline([frame.AtValve(back, sign * stem), frame.AtValve(seat - 0.75 * r, sign * stem)], new Stroke(Role.Quiet, frame.Size.Thick(1)));
         var centre = new Stroke(Role.Quiet, frame.Size.Thick(1.2), LineType.LongDashDot);
         pen.Polyline([frame.AtValve(back - frame.Metres(1.6 * frame.Size.Text), 0), frame.AtValve(seat + 0.4 * r, 0)], centre);
         pen.Polyline(Enumerable.Range(0, 65).Select(i => frame.At(frame.Length * i / 64, 0)), centre with { Width = frame.Size.Thick(1.4) });
     }
+
+    /// <summary>Head of the valve from the end of its stem round to the other side of it: tulip, 45 degree seat, margin, face.</summary>
+    public static IReadOnlyList<Place> Head(LongFrame frame)
+    {
+        var r = frame.ValveRadius;
+        var stem = StemRadius(frame);
+        var seat = frame.SeatDepth + frame.Lift;
+        var half = Enumerable.Range(0, 13).Select(i => i / 12.0)
+            .Select(share => (Along: seat - 0.12 * r - 0.63 * r * (1 - share), Off: stem + (0.88 * r - stem) * Math.Pow(share, 3)))
+            .Append((Along: seat, Off: r)).Append((Along: seat + 0.09 * r, Off: r)).ToList();
+        return [.. half.Select(p => frame.AtValve(p.Along, p.Off)), .. half.AsEnumerable().Reverse().Select(p => frame.AtValve(p.Along, -p.Off))];
+    }
+
+    private static double StemRadius(LongFrame frame) => (frame.Survey.Sheet.Port.Fact.Valve?.StemDiameter ?? 0.35 * frame.ValveRadius) / 2;
 
     private static double Along(Place p, Place on, Place axis) => (p.X - on.X) * axis.X + (p.Y - on.Y) * axis.Y;
 

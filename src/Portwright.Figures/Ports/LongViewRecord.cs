@@ -12,6 +12,8 @@ namespace Portwright.Figures;
 internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, UnitSystem units)
 {
     private readonly List<Action<Pen>> _marks = [];
+    private readonly HashSet<(Guid Station, Surface Surface)> _pointedAt = [];
+    private readonly List<(Place At, string Words, Role Role, Place? Near)> _words = [];
 
     /// <summary>The answers drawn, for their row of words.</summary>
     public List<BallAnswer?> Answers { get; } = [];
@@ -24,27 +26,28 @@ internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, Uni
         if (frame.Survey.Schedule?.Smallest is not { } least || frame.Stations.FirstOrDefault(s => s.Distance == least.Distance && s.Section is not null) is not { } station) return;
         var height = -0.45 * frame.Survey.Profile.FloorAt(station.Distance);
         var at = frame.At(station.Distance, height);
-        Say(at, $"smallest section, {Print.Number(station.Section!.Area.Value, Dimension.Area, units, 2)}", Role.Ink);
-        _marks.Add(pen => pen.Circle(at, frame.Size.Thick(2.6), Role.Ink));
+        Say(at, $"smallest section, {Print.Number(station.Section!.Area.Value, Dimension.Area, units, units == UnitSystem.UsCustomary ? 2 : 0)}", Role.Ink);
+        Mark(at, frame.Size.Thick(2.6), pen => pen.Circle(at, frame.Size.Thick(2.6), Role.Ink));
     }
 
-    public void Walls(IReadOnlyList<Finding> findings)
+    public void Walls()
     {
         foreach (var station in frame.Stations)
         {
             foreach (var wall in station.Walls.Where(w => w.Stops))
             {
                 var surface = SurfaceOf(wall.Point.Fact.Bearing);
-                var at = OnWall(station, wall.Point.Fact.Bearing, -0.0);
+                var at = OnWall(station, wall.Point.Fact.Bearing);
                 var away = frame.RoofwardAt(station.Distance);
                 var sign = surface switch { Surface.Roof => 1, Surface.Floor => -1, _ => 0 };
                 var (d, half) = (frame.Size.Thick(6), frame.Size.Thick(11));
                 var middle = new Place(at.X + sign * d * away.X, at.Y + sign * d * away.Y);
                 var thin = new Stroke(Role.Thin, frame.Size.Thick(4));
                 // A heavy line along the wall, in the metal.
-                _marks.Add(pen => pen.Line(middle.X - half * away.Y, middle.Y + half * away.X, middle.X + half * away.Y, middle.Y - half * away.X, thin));
-                var side = surface is null ? $", {Geometry.Views.ViewWords.Metal(wall.Point.Fact.Bearing)}" : "";
-                Say(middle, $"thin, {Print.Bare(wall.Thickness, Dimension.Lift, units)} {Print.UnitName(Dimension.Length, units)} left{side}", Role.Thin);
+                Mark(middle, d, pen => pen.Line(middle.X - half * away.Y, middle.Y + half * away.X, middle.X + half * away.Y, middle.Y - half * away.X, thin));
+                var words = $"thin, {Print.Bare(wall.Thickness, Dimension.Lift, units)} {Print.UnitName(Dimension.Length, units)} of metal";
+                if (surface is null) words = frame.Size.Width < 560 ? "thin side" : $"{words}, {Geometry.Views.ViewWords.Metal(wall.Point.Fact.Bearing)}";
+                Say(middle, words, Role.Thin, InMetal(middle, sign, away));
             }
         }
     }
@@ -63,14 +66,20 @@ internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, Uni
             }
 
             placed++;
-            // Beside a ball at the same place, not over it.
-            var at = OnWall(station, finding.Bearing, 1.5);
-            _marks.Add(pen => pen.Circle(at, frame.Size.Thick(6), Role.Brass, new Stroke(Role.Ink, frame.Size.Thick(1))));
-            Say(at, finding.Rule.Name, Role.Ink);
+            if (finding.Bearing is { } bearing && SurfaceOf(bearing) is { } face) _pointedAt.Add((station.Station.Id, face));
+            // A step towards the seat, so that a ball at the same place is not covered.
+            var wall = OnWall(station, finding.Bearing);
+            var step = frame.Size.Thick(18);
+            var (along, roofward) = (frame.AlongAt(station.Distance), frame.RoofwardAt(station.Distance));
+            var inward = finding.Bearing is { } h ? SurfaceOf(h) switch { Surface.Roof => -frame.Size.Thick(8), Surface.Floor => frame.Size.Thick(8), _ => 0 } : 0;
+            var at = new Place(wall.X + step * along.X + inward * roofward.X, wall.Y + step * along.Y + inward * roofward.Y);
+            Mark(at, frame.Size.Thick(7), pen => pen.Circle(at, frame.Size.Thick(6), Role.Brass, new Stroke(Role.Ink, frame.Size.Thick(1))));
+            Say(at, finding.Rule.Name, Role.Ink, InMetal(at, -Math.Sign(inward), roofward));
         }
     }
 
-    public void Balls()
+    /// <param name="words">Whether what is out of the ordinary is written out as well.</param>
+    public void Balls(bool words)
     {
         foreach (var station in frame.Stations)
         {
@@ -81,10 +90,21 @@ internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, Uni
                 var worst = here.MaxBy(b => BallMark.Weight(b.Response?.Answer))!;
                 var radius = frame.Size.Thick(6.5);
                 var at = Inward(station, surface, radius + frame.Size.Thick(2));
-                _marks.Add(pen => BallMark.Draw(pen, at, radius, worst.Response?.Answer, frame.Size.Thick(1.6)));
+                Mark(at, radius, pen => BallMark.Draw(pen, at, radius, worst.Response?.Answer, frame.Size.Thick(1.6)));
                 Answers.Add(worst.Response?.Answer);
-                if (Words(worst) is { } words) Say(at, words, Role.Ink);
+                // A finding at the place says it already.
+                var found = _pointedAt.Contains((station.Station.Id, surface));
+                if (words && !found && Words(worst) is { } said) Say(at, said, Role.Ink);
             }
+        }
+    }
+
+    /// <summary>Finds room for all words, the first said first, once every mark has its place.</summary>
+    public void Place()
+    {
+        foreach (var (at, words, role, near) in _words)
+        {
+            if (!labels.Put(at, words, role, near: near)) Unsaid.Add($"{words}.");
         }
     }
 
@@ -100,19 +120,21 @@ internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, Uni
         _ => null,
     };
 
-    private void Say(Place at, string words, Role role)
+    private void Say(Place at, string words, Role role, Place? near = null) => _words.Add((at, words, role, near));
+
+    /// <summary>Words about a wall are looked for in the metal behind it first.</summary>
+    private Place InMetal(Place at, double sign, Place roofward) =>
+        new(at.X + sign * frame.Size.Text * roofward.X, at.Y + sign * frame.Size.Text * roofward.Y);
+
+    private void Mark(Place at, double radius, Action<Pen> draw)
     {
-        if (!labels.Put(at, words, role)) Unsaid.Add($"{words}.");
+        _marks.Add(draw);
+        labels.Take(new Box(at.X, at.Y, 0, 0).Grown(radius));
     }
 
-    private Place OnWall(SurveyedStation station, double? bearing, double inBallWidths)
-    {
-        if (bearing is not { } hours || SurfaceOf(hours) is not { } surface) return frame.At(station.Distance, 0);
-        var ballHere = inBallWidths > 0 && station.Balls.Any(b => b.Bearing is { } h && SurfaceOf(h) == surface);
-        return ballHere
-            ? Inward(station, surface, frame.Size.Thick(6.5 * 2 + 2) * inBallWidths)
-            : frame.At(station.Distance, surface == Surface.Roof ? frame.Survey.Profile.RoofAt(station.Distance) : -frame.Survey.Profile.FloorAt(station.Distance));
-    }
+    private Place OnWall(SurveyedStation station, double? bearing) => bearing is { } hours && SurfaceOf(hours) is { } surface
+        ? frame.At(station.Distance, surface == Surface.Roof ? frame.Survey.Profile.RoofAt(station.Distance) : -frame.Survey.Profile.FloorAt(station.Distance))
+        : frame.At(station.Distance, 0);
 
     private Place Inward(SurveyedStation station, Surface surface, double px)
     {

@@ -84,7 +84,7 @@ public sealed class LongViewTests
         var drawing = LongViewDrawing.Of(InventedPorts.Faulty, null, new View(), UnitSystem.UsCustomary);
         var words = string.Join(' ', drawing.Texts().Select(t => t.Words));
         Assert.Contains("torn off", words, StringComparison.Ordinal);
-        Assert.Contains("thin, .094 in left", words, StringComparison.Ordinal);
+        Assert.Contains("thin, .094 in of metal", words, StringComparison.Ordinal);
         Assert.Contains("smallest section", words, StringComparison.Ordinal);
         Assert.Contains(drawing.Seen().OfType<Circle>(), c => c.Fill == Role.Brass);
         Assert.Contains("The air is torn off the short side at D.", drawing.Description, StringComparison.Ordinal);
