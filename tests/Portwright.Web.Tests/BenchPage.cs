@@ -55,8 +55,9 @@ public sealed class BenchPage(IPage page, string url, Guid sweep)
 
     public Task<int> Pending() => Page.EvaluateAsync<int>("() => Object.keys(localStorage).filter(k => k.startsWith('portwright.pending.')).length");
 
+    /// <summary>However many wait in the browser: after fifty kills there may be hundreds.</summary>
     public async Task WaitUntilSaved() =>
-        await Page.WaitForFunctionAsync("() => !Object.keys(localStorage).some(k => k.startsWith('portwright.pending.'))", null, new() { Timeout = 60_000 });
+        await Page.WaitForFunctionAsync("() => !Object.keys(localStorage).some(k => k.startsWith('portwright.pending.'))", null, new() { Timeout = 240_000 });
 
     public static IReadOnlyList<(string Lift, string Text)> Readings(Journal journal, Guid job) =>
         [.. journal.ReadJob(job).Select(e => e.Fact).OfType<FlowReading>().Select(r => (r.Lift.Text, r.Reading.Text))];

@@ -1,24 +1,16 @@
+using System.Collections.Concurrent;
 using Portwright.Shop.Record;
 
 namespace Portwright.Shop.Reduction;
 
-/// <summary>A ledger's sweeps, each reduced once, when first asked for.</summary>
+/// <summary>A ledger's sweeps, each reduced once, when first asked for. May be asked by several at once.</summary>
 public sealed class Reductions(Ledger ledger)
 {
-    private readonly Dictionary<Guid, ReducedSweep> _sweeps = [];
+    private readonly ConcurrentDictionary<Guid, ReducedSweep> _sweeps = [];
 
     public Ledger Ledger => ledger;
 
-    public ReducedSweep Of(Kept<Sweep> sweep)
-    {
-        if (!_sweeps.TryGetValue(sweep.Id, out var reduced))
-        {
-            reduced = SweepReduction.Reduce(ledger, sweep);
-            _sweeps[sweep.Id] = reduced;
-        }
-
-        return reduced;
-    }
+    public ReducedSweep Of(Kept<Sweep> sweep) => _sweeps.GetOrAdd(sweep.Id, (_, s) => SweepReduction.Reduce(ledger, s), sweep);
 
     /// <summary>What the port flows at a cut, with the fitting of its latest sweep; null where nothing was read.</summary>
     public CutFlow? Of(Kept<Cut> cut)

@@ -1,5 +1,7 @@
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
+using Portwright.Shop.Rings;
+using Portwright.Shop.Sections;
 
 namespace Portwright.Shop.Reduction;
 
@@ -21,6 +23,13 @@ public static class Trial
                 MorningCheck check when ledger.Find<BenchCard>(check.Bench) is { } bench =>
                     BenchMorning.Measure(Of(entry, check), bench, ledger).Remarks is [var first, ..] ? first : null,
                 Calibration calibration when ledger.Find<BenchCard>(calibration.Bench) is { } bench => Fit(Of(entry, calibration), bench),
+                Section section => SectionShape.Of(section, out var problem) is null ? problem : null,
+                BallReading ball when ledger.Find<BallCheck>(ball.Check) is { Fact: var check } =>
+                    Held(ledger, check.Cut, check.Setting, check.Air, ball.Reading),
+                Ring { BenchReading: { } read } ring => Held(ledger, ring.Cut, ring.Setting, ring.Air, read),
+                ProbeReading probe when ledger.Find<Ring>(probe.Ring) is { } ring => RingReduction.Refuses(new Reductions(ledger), ring, Of(entry, probe)),
+                WallPoint { Thickness: var thick } when thick.Si(Units.Dimension.Length) is <= 0 or > 0.05 =>
+                    $"The thickness {thick.Text} cannot be a wall: type it with its unit, such as .180 in.",
                 _ => null,
             };
         }
@@ -32,6 +41,12 @@ public static class Trial
 
     /// <summary>The same for a reading whose sweep is already reduced with it.</summary>
     public static string? Refuses(ReducedSweep with, Guid reading) => with.Refused.FirstOrDefault(r => r.Reading.Id == reading)?.Why;
+
+    private static string? Held(Ledger ledger, Guid cut, BenchSetting setting, RoomAir? air, Units.Typed reading)
+    {
+        var area = new HeldReading(new Reductions(ledger), cut, setting, air, DateOnly.MaxValue).EffectiveArea(reading, "trial");
+        return double.IsFinite(area.Value) ? null : $"No flow can be worked out from {reading.Text}. Look at the range and the unit.";
+    }
 
     private static string? Leak(Ledger ledger, LeakReading leak, Kept<Sweep> sweep)
     {

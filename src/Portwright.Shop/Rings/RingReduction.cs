@@ -42,6 +42,25 @@ internal static class RingReduction
         return new ReducedRing(ring, section.Station, section, readings, map, area, stream, closure, problem);
     }
 
+    /// <summary>Why a reading cannot stand in its ring: no speed, or a place outside the section; null where it can.</summary>
+    /// <exception cref="ArgumentException">The bench or the numbers make no speed.</exception>
+    public static string? Refuses(Reductions reductions, Kept<Ring> ring, Kept<Record.ProbeReading> reading)
+    {
+        var ledger = reductions.Ledger;
+        var cut = ledger.Get<Cut>(ring.Fact.Cut);
+        var station = ledger.Get<Station>(ring.Fact.Station);
+        var held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, DateOnly.MaxValue);
+        if (ReducedSection.Latest(ledger, station, cut, out _) is not { } section)
+        {
+            return null;
+        }
+
+        var placed = Placed(reading, ring.Fact, section, held);
+        return section.Outline.Contains(placed.Place)
+            ? null
+            : $"A probe {reading.Fact.Depth?.Text} in from the wall would stand outside section {station.Fact.Letter}. Look at the depth, or at the section.";
+    }
+
     private static PlacedReading Placed(Kept<Record.ProbeReading> reading, Ring ring, ReducedSection section, HeldReading held)
     {
         var typed = reading.Fact.Reading;

@@ -30,6 +30,19 @@ public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section
     /// <summary>m.</summary>
     public double HydraulicDiameter => Shape.HydraulicDiameter;
 
+    /// <summary>A station's section as last measured up to a cut; null where it never was, or where its numbers make none and the sentence says why.</summary>
+    public static ReducedSection? Latest(Ledger ledger, Kept<Station> station, Kept<Cut> upTo, out string problem)
+    {
+        ArgumentNullException.ThrowIfNull(ledger);
+        var cuts = ledger.CutsOf(upTo.Fact.Port).Where(c => c.Fact.Number <= upTo.Fact.Number).ToDictionary(c => c.Id);
+        var latest = ledger.All<Section>()
+            .Where(s => s.Fact.Station == station.Id && cuts.ContainsKey(s.Fact.Cut))
+            .OrderBy(s => cuts[s.Fact.Cut].Fact.Number).ThenBy(s => s.Sequence)
+            .LastOrDefault();
+        problem = "";
+        return latest is null ? null : From(station, latest, cuts[latest.Fact.Cut], out problem);
+    }
+
     /// <summary>Null where the numbers make no section; the sentence says why.</summary>
     public static ReducedSection? From(Kept<Station> station, Kept<Section> section, Kept<Cut> cut, out string problem)
     {

@@ -25,10 +25,13 @@ public sealed record HeadOnBoard(Kept<Head> Head, IReadOnlyList<PortOnBoard> Por
 /// <summary>A job as its heads, and the one thing to do next with the reason.</summary>
 public sealed record JobBoard(Kept<Job> Job, IReadOnlyList<HeadOnBoard> Heads, string Next, string NextReason, PortOnBoard? NextPort)
 {
-    public static JobBoard Of(Ledger ledger, Guid jobId)
+    public static JobBoard Of(Ledger ledger, Guid jobId) => Of(new Reductions(ledger), jobId);
+
+    public static JobBoard Of(Reductions reductions, Guid jobId)
     {
+        ArgumentNullException.ThrowIfNull(reductions);
+        var ledger = reductions.Ledger;
         var job = ledger.Get<Job>(jobId);
-        var reductions = new Reductions(ledger);
         var heads = ledger.HeadsOf(jobId)
             .Select(h => new HeadOnBoard(h, [.. ledger.PortsOf(h.Id).Select(p => OnBoard(reductions, job, p))]))
             .ToList();

@@ -41,8 +41,13 @@ public sealed record PortSheet(
 {
     /// <summary>The sheet of a cut; the port's latest cut where none is named.</summary>
     /// <exception cref="KeyNotFoundException">No such port, or it has no cut.</exception>
-    public static PortSheet Of(Ledger ledger, Guid portId, Guid? cutId = null)
+    public static PortSheet Of(Ledger ledger, Guid portId, Guid? cutId = null) => Of(new Reductions(ledger), portId, cutId);
+
+    /// <inheritdoc cref="Of(Ledger, Guid, Guid?)"/>
+    public static PortSheet Of(Reductions reductions, Guid portId, Guid? cutId = null)
     {
+        ArgumentNullException.ThrowIfNull(reductions);
+        var ledger = reductions.Ledger;
         var port = ledger.Get<Port>(portId);
         var head = ledger.Get<Head>(port.Fact.Head);
         var job = ledger.Get<Job>(head.Entry.Job ?? throw new KeyNotFoundException("The head belongs to no job."));
@@ -50,7 +55,6 @@ public sealed record PortSheet(
         var cut = cutId is { } id
             ? cuts.FirstOrDefault(c => c.Id == id) ?? throw new KeyNotFoundException($"{port.Fact.Name} has no such cut.")
             : cuts.Count > 0 ? cuts[^1] : throw new KeyNotFoundException($"{port.Fact.Name} has no cut yet. Cut 0 is the port as received.");
-        var reductions = new Reductions(ledger);
         var flow = reductions.Of(cut);
         var earlier = flow is null ? [] : reductions.Before(cut, flow.Fitting);
         var bench = flow?.Sweeps[^1].Bench ?? BenchOf(ledger, cut);

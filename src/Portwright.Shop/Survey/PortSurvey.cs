@@ -1,5 +1,6 @@
 using Portwright.Geometry.LongView;
 using Portwright.Geometry.Schedules;
+using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Balls;
 using Portwright.Shop.Record;
@@ -38,6 +39,19 @@ public sealed record PortSurvey(
     /// <summary>Flow (m3/s restated) at <see cref="LiftThatCounts"/>.</summary>
     public Estimate? FlowThatCounts => LiftThatCounts is { } lift ? Sheet.Flow?.Curve.At(lift) : null;
 
+    /// <summary>The mean stream in a section at <see cref="LiftThatCounts"/>, the port tested in standard air as its flow is restated; null before a sweep, or where it would be sonic.</summary>
+    public SectionStream? StreamAt(ReducedSection section)
+    {
+        ArgumentNullException.ThrowIfNull(section);
+        if (FlowThatCounts is not { Value: > 0 } flow || Sheet.Flow is not { Curve: var curve })
+        {
+            return null;
+        }
+
+        var conditions = new TestConditions(curve.Air.State, curve.RestatedAt, curve.Direction);
+        return SectionStream.Of(flow.Value * curve.Air.Density, section.Area.Value, conditions.TestPieceUpstream);
+    }
+
     public IEnumerable<BallPlace> Balls => BallChecks.SelectMany(c => c.Places);
 
     public IEnumerable<ReducedSection> Sections => Stations.Select(s => s.Section).OfType<ReducedSection>();
@@ -50,5 +64,8 @@ public sealed record PortSurvey(
 
     /// <summary>The survey of a cut; the port's latest cut where none is named.</summary>
     /// <exception cref="KeyNotFoundException">No such port, or it has no cut.</exception>
-    public static PortSurvey Of(Ledger ledger, Guid port, Guid? cut = null) => SurveyReduction.Reduce(new Reductions(ledger), PortSheet.Of(ledger, port, cut));
+    public static PortSurvey Of(Ledger ledger, Guid port, Guid? cut = null) => Of(new Reductions(ledger), port, cut);
+
+    /// <inheritdoc cref="Of(Ledger, Guid, Guid?)"/>
+    public static PortSurvey Of(Reductions reductions, Guid port, Guid? cut = null) => SurveyReduction.Reduce(reductions, PortSheet.Of(reductions, port, cut));
 }

@@ -19,23 +19,17 @@ internal static class SurveyReduction
     public static PortSurvey Reduce(Reductions reductions, PortSheet sheet)
     {
         var ledger = reductions.Ledger;
-        var cuts = ledger.CutsOf(sheet.Port.Id).Where(c => c.Fact.Number <= sheet.Cut.Fact.Number).ToList();
         var remarks = new List<string>();
         var stations = ledger.All<Station>().Where(s => s.Fact.Port == sheet.Port.Id).OrderBy(s => s.Fact.Distance).ToList();
         var sections = new Dictionary<Guid, ReducedSection>();
         var problems = new Dictionary<Guid, string>();
         foreach (var station in stations)
         {
-            if (Latest(ledger, station, cuts) is not { } latest)
-            {
-                continue;
-            }
-
-            if (ReducedSection.From(station, latest, cuts.First(c => c.Id == latest.Fact.Cut), out var problem) is { } section)
+            if (ReducedSection.Latest(ledger, station, sheet.Cut, out var problem) is { } section)
             {
                 sections[station.Id] = section;
             }
-            else
+            else if (problem.Length > 0)
             {
                 problems[station.Id] = problem;
                 remarks.Add($"Section {station.Fact.Letter}: {problem}");
@@ -77,10 +71,6 @@ internal static class SurveyReduction
             checks,
             [.. remarks.Distinct()]);
     }
-
-    private static Kept<Section>? Latest(Ledger ledger, Kept<Station> station, List<Kept<Cut>> cuts) => cuts
-        .SelectMany(c => ledger.All<Section>().Where(s => s.Fact.Cut == c.Id && s.Fact.Station == station.Id))
-        .LastOrDefault();
 
     /// <summary>The ring of the station whose lift is nearest to the ball's.</summary>
     private static ReducedRing? LocalSpeed(List<ReducedRing> rings, Kept<BallCheck> check, Guid station)

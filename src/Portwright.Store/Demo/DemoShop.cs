@@ -35,9 +35,10 @@ public static class DemoShop
     {
         var shop = Lines("bench.json").Select(l => Made(l, null));
         var job = Lines("job.json").Select(l => Made(l, Job));
+        var air = Lines("air.json").Select(l => Made(l, Job));
         var sweeps = JsonSerializer.Deserialize(DemoFiles.Read("sweeps.json"), DemoJson.Default.IReadOnlyListDemoSweep)!.SelectMany(s => s.Entries(Job, Hand));
         // A stable order: what was written down at one time keeps the order of its file.
-        return [.. shop.Concat(job).Concat(sweeps).OrderBy(e => e.At)];
+        return [.. shop.Concat(job).Concat(sweeps).Concat(air).OrderBy(e => e.At)];
     }
 
     private static IReadOnlyList<DemoLine> Lines(string file) =>

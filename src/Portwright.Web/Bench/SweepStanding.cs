@@ -13,8 +13,6 @@ namespace Portwright.Web.Bench;
 /// <param name="TakenBack">The reading taken back last, while nothing was read since.</param>
 public sealed record SweepStanding(int Version, IReadOnlyList<LiftStanding> Lifts, ReadingStanding? Last, ReadingStanding? TakenBack)
 {
-    public static SweepStanding Of(Ledger ledger, Guid sweepId, UnitSystem units) => Of(new Reductions(ledger), sweepId, units);
-
     public static SweepStanding Of(Reductions reductions, Guid sweepId, UnitSystem units)
     {
         var ledger = reductions.Ledger;

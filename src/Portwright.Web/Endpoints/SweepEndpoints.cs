@@ -22,7 +22,7 @@ internal static class SweepEndpoints
         app.MapPost("/sweep/{id:guid}/put-back", (Guid id, NamedReading named, HttpContext http, ShopRecord shop, WorkbenchOptions options, IAntiforgery forms) =>
             Turn(id, named, false, http, shop, options, forms));
         app.MapGet("/sweep/{id:guid}/standing", (Guid id, HttpContext http, ShopRecord shop, WorkbenchOptions options) =>
-            Results.Json(SweepStanding.Of(shop.Job(shop.JobOf(id)), id, Look.Units(http, options))));
+            Results.Json(SweepStanding.Of(shop.Reduced(shop.JobOf(id)), id, Look.Units(http, options))));
     }
 
     private static async Task<IResult> Save(
@@ -33,7 +33,8 @@ internal static class SweepEndpoints
         try
         {
             var job = shop.JobOf(id);
-            var ledger = shop.Job(job);
+            var before = shop.Reduced(job);
+            var ledger = before.Ledger;
             var sweep = ledger.Get<Sweep>(id);
             var (entry, problem) = entered.Entry(sweep, ledger.Get<BenchCard>(sweep.Fact.Bench), units);
             if (entry is null)
@@ -49,8 +50,8 @@ internal static class SweepEndpoints
             }
 
             shop.Save(entry);
-            var question = ReadingQuestion.Of(new Reductions(ledger), trial, id, entry.Subject, units) is { } words ? new Question(entry.Subject, words) : null;
-            return Results.Json(new Answer(SweepStanding.Of(new Reductions(shop.Job(job)), id, units), null, question));
+            var question = ReadingQuestion.Of(before, trial, id, entry.Subject, units) is { } words ? new Question(entry.Subject, words) : null;
+            return Results.Json(new Answer(SweepStanding.Of(shop.Reduced(job), id, units), null, question));
         }
         catch (RecordProblem trouble) when (trouble.Kind == RecordProblemKind.Refused)
         {
@@ -76,7 +77,7 @@ internal static class SweepEndpoints
                 : Amend.Show(reading, DateTimeOffset.Now, reading.Entry.Hand, "put back at the bench"));
         }
 
-        return Results.Json(new Answer(SweepStanding.Of(shop.Job(job), id, Look.Units(http, options)), null, null));
+        return Results.Json(new Answer(SweepStanding.Of(shop.Reduced(job), id, Look.Units(http, options)), null, null));
     }
 
     private sealed record NamedReading(Guid Id);

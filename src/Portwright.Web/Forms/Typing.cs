@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Extensions.Primitives;
 using Portwright.Shop.Units;
 
@@ -115,6 +116,24 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
         }
 
         return list;
+    }
+
+    /// <summary>A day up to today; null where the field is empty.</summary>
+    public DateOnly? Day(string name, string label)
+    {
+        var text = Raw(name)?.Trim() ?? "";
+        if (text.Length == 0)
+        {
+            return null;
+        }
+
+        if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day <= DateOnly.FromDateTime(DateTime.Now))
+        {
+            return day;
+        }
+
+        Refuse(name, $"{label} \"{text}\" is no day up to today. Write it as 2026-03-18.");
+        return null;
     }
 
     /// <summary>One of the values of an enumeration, by name.</summary>

@@ -69,7 +69,8 @@ internal static class ImportForm
             typed.Text(Name("done", number), "What was done"),
             typed.Raw(Name("range", number)) ?? "",
             pressure ?? Typed.Of(SweepDefaults.TestPressure, "Pa"),
-            typed.Choice(Name("direction", number), FlowDirection.Draw));
+            typed.Choice(Name("direction", number), FlowDirection.Draw),
+            typed.Day(Name("date", number), "Day of the test"));
     }
 
     public static string Name(string field, int number) => string.Create(CultureInfo.InvariantCulture, $"{field}-{number}");

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
 using Portwright.Store;
 
 namespace Portwright.Web.Upkeep;
@@ -8,7 +9,7 @@ namespace Portwright.Web.Upkeep;
 public sealed class ShopRecord : IDisposable
 {
     private const int MostKept = 64;
-    private readonly Dictionary<Guid, Ledger> _jobs = [];
+    private readonly Dictionary<Guid, Reductions> _jobs = [];
     private readonly ConcurrentDictionary<Guid, Guid> _jobOf = [];
     private readonly ConcurrentDictionary<string, byte> _unreadable = [];
     private readonly Lock _keeping = new();
@@ -58,7 +59,10 @@ public sealed class ShopRecord : IDisposable
     }
 
     /// <summary>A job with the benches it was tested on.</summary>
-    public Ledger Job(Guid job)
+    public Ledger Job(Guid job) => Reduced(job).Ledger;
+
+    /// <summary>The same with its sweeps reduced, each once until something is saved.</summary>
+    public Reductions Reduced(Guid job)
     {
         SeeOthers();
         int version;
@@ -72,7 +76,7 @@ public sealed class ShopRecord : IDisposable
             version = _version;
         }
 
-        var ledger = Ledger.Of(Noted(Journal.ReadShop()).Concat(Noted(Journal.ReadJob(job))));
+        var reduced = new Reductions(Ledger.Of(Noted(Journal.ReadShop()).Concat(Noted(Journal.ReadJob(job)))));
         lock (_keeping)
         {
             if (version == _version)
@@ -82,11 +86,11 @@ public sealed class ShopRecord : IDisposable
                     _jobs.Clear();
                 }
 
-                _jobs[job] = ledger;
+                _jobs[job] = reduced;
             }
         }
 
-        return ledger;
+        return reduced;
     }
 
     /// <summary>The whole record, read anew: for questions asked seldom, of all jobs at once.</summary>
