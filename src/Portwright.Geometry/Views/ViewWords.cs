@@ -38,6 +38,13 @@ public static class ViewWords
         return string.Join(", ", words);
     }
 
+    /// <summary>Where a recorded bearing is on this view's screen: "bottom", "top right".</summary>
+    public static string OnScreen(this View view, double bearingHours)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        return OnScreen(view.ToScreen(bearingHours));
+    }
+
     private static string OnScreen(double screenHours)
     {
         var (x, y) = Bearing.Direction(screenHours);
