@@ -16,6 +16,8 @@ public sealed partial class VelocityMap
 {
     public const int FewestReadings = 3;
 
+    private const string ExponentSource = "wall law exponent";
+
     /// <summary>A probe nearer to the wall than this share of the deepest distance reads the wall, not the air (common practice, no source).</summary>
     public const double NearestShare = 0.01;
 
@@ -27,10 +29,11 @@ public sealed partial class VelocityMap
     private readonly WallDistance walls;
     private readonly double[] speedsOfCells;
     private readonly RepeatScatter spread;
+    private readonly ProbeFactorDoubt factor;
 
     private VelocityMap(Outline outline, ImmutableArray<ProbeReading> readings, ProbeFactorDoubt factor, WallLayer wall, string ring)
     {
-        (Outline, Readings, Wall) = (outline, readings, wall);
+        (Outline, Readings, Wall, this.factor) = (outline, readings, wall, factor);
         walls = new WallDistance(outline);
         cells = new SectionCells(outline);
         var places = new MergedReadings(outline, readings);
@@ -57,7 +60,7 @@ public sealed partial class VelocityMap
             var doubts = places.Contributions(sums[k].Sensitivities);
             // Every reading scales with the probe's factor, and so does the map.
             doubts.Add(new(factor.Source, sums[k].Value * factor.RelativeUncertainty, factor.DegreesOfFreedom, ContributionKind.Calibration));
-            doubts.Add(new("wall law exponent", (thick[k] - thin[k]) / (2 * step) * wall.ExponentUncertainty));
+            doubts.Add(new(ExponentSource, (thick[k] - thin[k]) / (2 * step) * wall.ExponentUncertainty));
             doubts.Add(new($"{ring}: air between the readings, {of}", spread.StandardDeviation * Math.Sqrt(sums[k].OpenVariance), spread.DegreesOfFreedom));
             return new(sums[k].Value, doubts.DrainToImmutable());
         }

@@ -10,5 +10,10 @@ public static class Catalogue
         new ThinMetal(),
         new TornOffShortSide(),
         new FlowStallsBeforeCamLift(),
+        new ShortSideTooFast(),
+        new LazyCorner(),
+        new BusyRoof(),
+        new GuideBossWake(),
+        new UnevenSides(),
     ];
 }

@@ -20,6 +20,9 @@ public static class Confidence
     /// <summary>Probability that a quantity lies below a limit.</summary>
     public static double Below(Estimate value, double limit) => 1 - Above(value, limit);
 
+    /// <summary>Probability that at least one of two things is so, their doubts being apart from each other.</summary>
+    public static double Either(double one, double other) => 1 - (1 - one) * (1 - other);
+
     /// <summary>In words a porter weighs: <c>9 in 10</c>.</summary>
     public static string Words(double confidence) => confidence >= 0.995
         ? "as good as certain"

@@ -43,6 +43,13 @@ public static class FindingWords
     /// <summary>A bearing in words of the metal: <c>6 o'clock (floor)</c>.</summary>
     public static string Bearing(double hours) => FormattableString.Invariant($"{hours:0.#} o'clock ({Geometry.Views.ViewWords.Metal(hours)})");
 
+    /// <summary>What was seen, as one sentence.</summary>
+    public static string Sentence(params string[] seen)
+    {
+        var joined = string.Join("; ", seen);
+        return joined.Length == 0 ? "" : char.ToUpperInvariant(joined[0]) + joined[1..] + ".";
+    }
+
     /// <summary>The sentence with its numbers in the porter's units.</summary>
     public static string Show(string sentence, UnitSystem units)
     {
