@@ -15,5 +15,13 @@ public static class Catalogue
         new BusyRoof(),
         new GuideBossWake(),
         new UnevenSides(),
+        new PinchLimits(),
+        new ThroatTooLarge(),
+        new ThroatTooSmall(),
+        new SeatLimitsLowLift(),
+        new BowlTooLarge(),
+        new CurveUnsteady(),
+        new ExhaustIntakeBalance(),
+        new PortSpeedAgainstPlan(),
     ];
 }

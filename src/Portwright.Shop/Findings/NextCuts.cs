@@ -13,7 +13,10 @@ public sealed record NextCut(Finding Finding, CutSuggestion Suggestion, double W
 /// <summary>A past suggestion that was taken, and what the next cut's tests showed.</summary>
 /// <param name="Expected">Gain of mean flow with its doubt, m3/s.</param>
 /// <param name="Got">The same as measured; null where the next cut was not swept alike over that range.</param>
-/// <param name="Met">True where expected and measured agree within their doubt.</param>
+/// <param name="Met">
+/// True where measured and expected agree within their doubt and the cut surely brought more than half of what was expected: a vague promise
+/// agrees with nothing gained as well. Null where the sweeps cannot tell half of it from nothing.
+/// </param>
 public sealed record AdviceScore(Kept<Advice> Advice, int Cut, Estimate Expected, Estimate? Got, bool? Met);
 
 /// <summary>What to cut next, ranked, and how good past advice was.</summary>
@@ -52,7 +55,7 @@ public static class NextCuts
         var scores = new List<AdviceScore>();
         foreach (var (cut, next) in cuts.Zip(cuts.Skip(1)))
         {
-            var taken = ledger.All<Advice>().Where(a => a.Fact.Cut == cut.Id && a.Fact.Decision == Decision.Accepted).ToList();
+            var taken = Accepted(ledger, cut.Id).ToList();
             if (taken.Count == 0)
             {
                 continue;
@@ -65,12 +68,33 @@ public static class NextCuts
                 var together = taken.Select(a => Promised(a)).ToArray();
                 var expected = Estimate.Combine([.. together.Select(e => (1.0, e))]);
                 var got = before is null || after is null ? null : Gained(before.Curve, after.Curve.RestatedLike(before.Curve), advice.Fact.FromLift, advice.Fact.ToLift);
-                bool? met = got is null ? null : Comparison.Compare(expected, got).Verdict != Verdict.Real;
-                scores.Add(new AdviceScore(advice, next.Fact.Number, expected, got, met));
+                scores.Add(new AdviceScore(advice, next.Fact.Number, expected, got, got is null ? null : Met(expected, got)));
             }
         }
 
         return scores;
+    }
+
+    /// <summary>What was accepted at a cut, in the porter's units: the note the next cut begins with; empty where nothing was.</summary>
+    public static string NoteForNext(Ledger ledger, Guid cut, Units.UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(ledger);
+        return string.Join(' ', Accepted(ledger, cut).Select(a => FindingWords.Show(a.Fact.What, units)));
+    }
+
+    /// <summary>The latest word on each place is the one that counts.</summary>
+    private static IEnumerable<Kept<Advice>> Accepted(Ledger ledger, Guid cut) => ledger.All<Advice>()
+        .Where(a => a.Fact.Cut == cut)
+        .GroupBy(a => (a.Fact.Finding, a.Fact.Station, a.Fact.Bearing))
+        .Select(g => g.Last())
+        .Where(a => a.Fact.Decision == Decision.Accepted);
+
+    private static bool? Met(Estimate expected, Estimate got)
+    {
+        var half = Confidence.Above(got, expected.Value / 2);
+        return half >= Confidence.Stated ? Comparison.Compare(expected, got).Verdict != Verdict.Real
+            : half <= 1 - Confidence.Stated ? false
+            : null;
     }
 
     private static bool Same(Advice advice, Finding finding) =>

@@ -21,6 +21,7 @@ namespace Portwright.Shop.Survey;
 /// <param name="Steadiness">Of the flow curve; null before a sweep.</param>
 /// <param name="BallChecks">In the order taken.</param>
 /// <param name="Remarks">In sentences.</param>
+/// <param name="Mates">The other ports of the same cylinder of this head.</param>
 public sealed record PortSurvey(
     PortSheet Sheet,
     Geometry.LongView.Centreline Centreline,
@@ -31,7 +32,8 @@ public sealed record PortSurvey(
     VolumeGap? Volume,
     CurveSteadiness? Steadiness,
     IReadOnlyList<ReducedBallCheck> BallChecks,
-    IReadOnlyList<string> Remarks)
+    IReadOnlyList<string> Remarks,
+    IReadOnlyList<CylinderMate> Mates)
 {
     /// <summary>The lift findings look at first: the cam's where tested, else the highest tested, m; null before a sweep.</summary>
     public double? LiftThatCounts => Sheet.Cam is { Flow: not null } cam ? cam.Lift : Sheet.Flow?.Curve.HighestLift;

@@ -69,7 +69,8 @@ internal static class SurveyReduction
             schedule is null ? null : VolumeOf(ledger, sheet, schedule, centreline.Length, remarks),
             sheet.Flow is null ? null : CurveSteadiness.Of(sheet.Flow.Curve),
             checks,
-            [.. remarks.Distinct()]);
+            [.. remarks.Distinct()],
+            CylinderMate.Of(reductions, sheet.Port, sheet.Job.Fact.Plan));
     }
 
     /// <summary>The ring of the station whose lift is nearest to the ball's.</summary>

@@ -25,6 +25,14 @@ public sealed class HealthyPorts(ITestOutputHelper output)
         Assert.Empty(PortFindings.Of(port).Select(f => $"{f.Title}: {FindingWords.Show(f.Sentence, UnitSystem.UsCustomary)} ({f.Confidence:F3})"));
     }
 
+    [Theory]
+    [MemberData(nameof(Seeds))]
+    public void Nor_does_a_finer_bench_find_fault_with_it(int seed)
+    {
+        var port = new MadePort(seed) { Range = Ranges.OfEachKind[3] }.Survey();
+        Assert.Empty(PortFindings.Of(port).Select(f => $"{f.Title}: {FindingWords.Show(f.Sentence, UnitSystem.UsCustomary)} ({f.Confidence:F3})"));
+    }
+
     [Fact]
     public void Air_torn_off_the_short_side_is_found_by_ball_and_flag()
     {

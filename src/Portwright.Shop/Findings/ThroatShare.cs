@@ -1,0 +1,49 @@
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Survey;
+
+namespace Portwright.Shop.Findings;
+
+/// <summary>Throat against valve, as the trade counts it: throat diameter over valve head diameter.</summary>
+/// <param name="Share">With the caliper's doubt.</param>
+/// <param name="Throat">m.</param>
+/// <param name="Valve">m.</param>
+/// <param name="Behind">The facts it rests on.</param>
+public sealed record ThroatShare(Estimate Share, double Throat, double Valve, SurveyedStation? Station, IReadOnlyList<Guid> Behind)
+{
+    /// <summary>The usual range; common practice, no source.</summary>
+    public const double Least = 0.85, Most = 0.92;
+
+    /// <summary>By the measured section at the station marked throat (the round of its area) where there is one, else by the diameter written down with the valve; null without a valve.</summary>
+    public static ThroatShare? Of(PortSurvey port)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        if (port.Sheet.Port is not { Fact.Valve: { HeadDiameter: > 0 } valve } owner)
+        {
+            return null;
+        }
+
+        var calliper = port.Sheet.Bench?.Fact.Doubt.Calliper ?? Record.BenchDoubt.Unknown.Calliper;
+        // Named as the window's coefficients name them: one measured valve, one cause of doubt.
+        Estimate Length(string what, double metres) => Estimate.Exact(metres).With(
+            new Contribution($"{what} of port {owner.Id:N}", calliper, double.PositiveInfinity, ContributionKind.Geometry));
+        var head = Length("valve head", valve.HeadDiameter);
+        if (port.Marked("throat") is { Section: { } section } station)
+        {
+            var round = Math.Sqrt(4 * section.Area.Value / Math.PI);
+            var measured = Estimate.Linear(round, (round / (2 * section.Area.Value), section.Area));
+            return new ThroatShare(Estimate.Ratio(measured, head), round, valve.HeadDiameter, station, [section.Section.Id, owner.Id]);
+        }
+
+        return valve.ThroatDiameter > 0
+            ? new ThroatShare(Estimate.Ratio(Length("throat", valve.ThroatDiameter), head), valve.ThroatDiameter, valve.HeadDiameter, null, [owner.Id])
+            : null;
+    }
+
+    /// <summary>As a porter says it.</summary>
+    public string Words => $"The throat is {FindingWords.Length(Throat)} under a valve of {FindingWords.Length(Valve)}: {FindingWords.Percent(Share.Value)}, {(Station is null ? "by the diameter written down" : $"by the section measured at {Station.Letter}")}; usual is {Least * 100:0} to {Most * 100:0}.";
+
+    /// <summary>The measurement that would decide it best.</summary>
+    public string Next => Station is null
+        ? "Measure the throat as a section: two diameters square to each other, or a trace."
+        : "Measure the throat once more across and along the port: an oval throat shows there.";
+}

@@ -1,0 +1,132 @@
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Findings;
+using Portwright.Shop.Findings.Rules;
+using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Survey;
+using Portwright.Shop.Units;
+
+namespace Portwright.Shop.Tests.Findings;
+
+/// <summary>What to cut next, in which order, and how good past advice was.</summary>
+public sealed class NextCutsTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void The_list_is_ordered_by_gain_times_confidence_and_leaves_out_what_gains_nothing()
+    {
+        var (port, ledger) = Plain(51);
+        var findings = new[] { Suggested("a", 0.003, 0.9), Suggested("b", 0.005, 0.95), Suggested("c", 0.0031, 0.99), Suggested("d", 0, 0.99), Suggested("e", null, 0.99) };
+        var next = NextCuts.Of(port, findings, ledger);
+        Assert.Equal(["b", "c", "a"], next.Select(n => n.Suggestion.What));
+        Assert.Equal(0.005 * 0.95, next[0].Worth, 12);
+        Assert.All(next, n => Assert.Null(n.Decided));
+    }
+
+    [Fact]
+    public void A_refused_cut_sinks_under_all_others_and_a_postponed_one_under_the_open_ones()
+    {
+        var made = new MadePort(52) { RingsAt = [], Places = [], ExhaustShare = null };
+        var bench = made.Bench(out var id, out _);
+        var port = PortSurvey.Of(bench.Ledger, id);
+        Finding[] findings = [Suggested("a", 0.003, 0.9), Suggested("b", 0.005, 0.95), Suggested("c", 0.001, 0.99)];
+        var first = NextCuts.Of(port, findings, bench.Ledger);
+        bench.Add(NextCuts.Decide(port, first[0], Decision.Refused, "class rules"));
+        bench.Add(NextCuts.Decide(port, first[1], Decision.Postponed, "after the valve job"));
+        var then = NextCuts.Of(port, findings, bench.Ledger);
+        Assert.Equal(["c", "a", "b"], then.Select(n => n.Suggestion.What));
+        Assert.Equal("class rules", then[^1].Decided!.Fact.Reason);
+
+        // The latest word counts: taken up again it rises, and its words begin the next cut.
+        bench.Add(NextCuts.Decide(port, then[^1], Decision.Accepted, ""));
+        Assert.Equal("b", NextCuts.Of(port, findings, bench.Ledger)[0].Suggestion.What);
+        Assert.Equal("b", NextCuts.NoteForNext(bench.Ledger, port.Sheet.Cut.Id, UnitSystem.UsCustomary));
+    }
+
+    [Fact]
+    public void What_was_accepted_becomes_the_note_of_the_next_cut_in_the_porters_units()
+    {
+        var made = new MadePort(53) { RingsAt = [], Places = [], Valve = new ValveData(0.050, Math.PI / 4, 0.0015, 0.0405, 0.008) };
+        made.Stations.RemoveAll(s => s.Letter == "F");
+        var bench = made.Bench(out var id, out var cut);
+        var port = PortSurvey.Of(bench.Ledger, id);
+        var next = NextCuts.Of(port, PortFindings.Of(port), bench.Ledger).Single(n => n.Finding.Rule is ThroatTooSmall);
+        bench.Add(NextCuts.Decide(port, next, Decision.Accepted, ""));
+        Assert.Equal("Open the throat to 1.742 in, blended into seat and bowl.", NextCuts.NoteForNext(bench.Ledger, cut, UnitSystem.UsCustomary));
+        Assert.Equal("Open the throat to 44.25 mm, blended into seat and bowl.", NextCuts.NoteForNext(bench.Ledger, cut, UnitSystem.Si));
+    }
+
+    [Theory]
+    [InlineData(61, 1.0, true)]
+    [InlineData(62, 1.0, true)]
+    [InlineData(63, 1.0, true)]
+    [InlineData(61, 0.0, false)]
+    [InlineData(62, 0.0, false)]
+    [InlineData(63, 0.0, false)]
+    [InlineData(64, -1.0, false)]
+    public void Advice_is_met_by_the_gain_it_promised_and_not_by_none(int seed, double shareOfPromise, bool met)
+    {
+        var (bench, made, id, advice) = Accepted(seed);
+        // The gain comes where it was promised, over the lifts the advice names.
+        var mean = PortSurvey.Of(bench.Ledger, id).Sheet.Flow!.Curve.Points.Where(p => p.Lift >= advice.FromLift - 1e-6).Average(p => p.Flow.Value);
+        made.FlowFactor = _ => 1 + shareOfPromise * advice.ExpectedGain / mean;
+        made.NextCut(bench, id, 1);
+        var score = Assert.Single(NextCuts.Score(new Reductions(bench.Ledger), id));
+        output.WriteLine($"expected {score.Expected.Value:E3} ± {score.Expected.Expanded():E1}, got {score.Got!.Value:E3} ± {score.Got.Expanded():E1}");
+        Assert.Equal(1, score.Cut);
+        Assert.Equal(met, score.Met);
+    }
+
+    [Fact]
+    public void Two_cuts_taken_at_once_share_their_gain()
+    {
+        var (bench, made, id, advice) = Accepted(65);
+        bench.Add(advice with { Finding = "another", What = "another" });
+        made.NextCut(bench, id, 1);
+        var scores = NextCuts.Score(new Reductions(bench.Ledger), id);
+        Assert.Equal(2, scores.Count);
+        Assert.All(scores, s => Assert.Equal(2 * advice.ExpectedGain, s.Expected.Value, 12));
+    }
+
+    [Fact]
+    public void Advice_taken_back_is_not_scored_and_one_without_a_next_cut_waits()
+    {
+        var (bench, made, id, advice) = Accepted(66);
+        Assert.Empty(NextCuts.Score(new Reductions(bench.Ledger), id));
+        bench.Add(advice with { Decision = Decision.Refused, Reason = "water is too near" });
+        made.NextCut(bench, id, 1);
+        Assert.Empty(NextCuts.Score(new Reductions(bench.Ledger), id));
+    }
+
+    [Fact]
+    public void A_next_cut_swept_otherwise_scores_nothing()
+    {
+        var (bench, made, id, _) = Accepted(67);
+        made.Kind = PortKind.Exhaust;
+        made.NextCut(bench, id, 1);
+        var score = Assert.Single(NextCuts.Score(new Reductions(bench.Ledger), id));
+        Assert.Null(score.Got);
+        Assert.Null(score.Met);
+    }
+
+    private static (SimulatedBench Bench, MadePort Made, Guid Port, Advice Advice) Accepted(int seed)
+    {
+        var made = new MadePort(seed) { Range = Ranges.OfEachKind[3], RingsAt = [], ExhaustShare = null, Places = [("D", 6)], BallFactor = (s, b) => s == "D" && b == 6 ? -0.4 : 1 };
+        var bench = made.Bench(out var id, out _);
+        var port = PortSurvey.Of(bench.Ledger, id);
+        var next = NextCuts.Of(port, PortFindings.Of(port), bench.Ledger).Single(n => n.Finding.Rule is TornOffShortSide);
+        var advice = NextCuts.Decide(port, next, Decision.Accepted, "");
+        bench.Add(advice);
+        return (bench, made, id, advice);
+    }
+
+    private static (PortSurvey Port, Ledger Ledger) Plain(int seed)
+    {
+        var bench = new MadePort(seed) { RingsAt = [], Places = [], ExhaustShare = null }.Bench(out var id, out _);
+        return (PortSurvey.Of(bench.Ledger, id), bench.Ledger);
+    }
+
+    private static Finding Suggested(string what, double? gain, double confidence) => new(
+        // A station-less finding is told from the next by its bearing.
+        new TornOffShortSide(), FindingKind.Port, what, confidence, null, what[0] % 12, [], "",
+        gain is { } g ? new CutSuggestion(what, Estimate.Exact(g), 0.0025, 0.0125, null) : null);
+}
