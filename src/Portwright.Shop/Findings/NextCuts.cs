@@ -75,11 +75,11 @@ public static class NextCuts
         return scores;
     }
 
-    /// <summary>What was accepted at a cut, in the porter's units: the note the next cut begins with; empty where nothing was.</summary>
+    /// <summary>What was accepted at a cut, a line each, in the porter's units: the note the next cut begins with; empty where nothing was.</summary>
     public static string NoteForNext(Ledger ledger, Guid cut, Units.UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(ledger);
-        return string.Join(' ', Accepted(ledger, cut).Select(a => FindingWords.Show(a.Fact.What, units)));
+        return string.Join('\n', Accepted(ledger, cut).Select(a => FindingWords.Show(a.Fact.What, units)));
     }
 
     /// <summary>The latest word on each place is the one that counts.</summary>
