@@ -4,7 +4,7 @@ using Portwright.Shop.Sheets;
 namespace Portwright.Figures;
 
 /// <summary>The small mark beside the sentence that says where one is: the head, its ports, the one spoken of filled, and which way is up.</summary>
-public static class OrientationMark
+public static partial class OrientationMark
 {
     /// <summary>Draws the mark, 28 high.</summary>
     /// <param name="kinds">The ports as they lie.</param>

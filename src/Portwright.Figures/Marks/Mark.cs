@@ -20,6 +20,14 @@ public sealed record Circle(Place Centre, double Radius, Role? Fill, Stroke? Out
 /// <summary>A rectangle with rounded corners.</summary>
 public sealed record RoundedBox(Box Box, double Radius, Role? Fill, Stroke? Outline = null) : Mark;
 
+/// <summary>Layers of colour of a map, later over earlier, cut off at a closed line. The colours are a published map's, the same in every theme.</summary>
+/// <param name="Within">Nothing is painted outside it.</param>
+public sealed record Shades(ImmutableArray<Place> Within, ImmutableArray<Shade> Layers) : Mark;
+
+/// <summary>One colour over closed lines; a line inside another leaves a hole.</summary>
+/// <param name="Colour"><c>#rrggbb</c>.</param>
+public sealed record Shade(ImmutableArray<ImmutableArray<Place>> Rings, string Colour);
+
 /// <summary>Where a text is held by its place.</summary>
 public enum Anchor
 {
@@ -55,10 +63,12 @@ public sealed record Text(Place At, string Words, double Size, Role Role, Anchor
 /// <param name="Tip">Drawn only while pointed at; left out of pictures and paper.</param>
 /// <param name="Href">Where touching leads; null where it leads nowhere.</param>
 /// <param name="Key">Names the thing for a page's own use: <c>data-key</c>.</param>
+/// <param name="Corner">Radius of the room's corners; half its width makes it round.</param>
 public sealed record Touchable(
     string Title,
     ImmutableArray<Mark> Marks,
     Box Hit,
     ImmutableArray<Mark> Tip,
     string? Href = null,
-    string? Key = null) : Mark;
+    string? Key = null,
+    double Corner = 3) : Mark;

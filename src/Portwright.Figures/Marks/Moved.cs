@@ -19,6 +19,7 @@ internal static class Moved
             Area a => a with { Places = All(a.Places) },
             Circle c => c with { Centre = At(c.Centre) },
             RoundedBox b => b with { Box = In(b.Box) },
+            Shades s => s with { Within = All(s.Within), Layers = [.. s.Layers.Select(l => l with { Rings = [.. l.Rings.Select(All)] })] },
             Text t => t with { At = At(t.At) },
             Touchable t => t with { Marks = [.. t.Marks.Select(m => Move(m, x, y))], Tip = [.. t.Tip.Select(m => Move(m, x, y))], Hit = In(t.Hit) },
             _ => throw new ArgumentOutOfRangeException(nameof(mark), mark.GetType().Name, "A mark that can be moved."),

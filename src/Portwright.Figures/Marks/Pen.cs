@@ -48,13 +48,13 @@ public sealed class Pen
     }
 
     /// <summary>Marks that answer a finger or the keyboard.</summary>
-    public void Touchable(string title, Box hit, Action<Pen> marks, Action<Pen>? tip = null, string? href = null, string? key = null)
+    public void Touchable(string title, Box hit, Action<Pen> marks, Action<Pen>? tip = null, string? href = null, string? key = null, double corner = 3)
     {
         var seen = new Pen();
         marks(seen);
         var hidden = new Pen();
         tip?.Invoke(hidden);
-        Put(new Touchable(Lettering.Clean(title), seen.Marks, hit, hidden.Marks, href, key));
+        Put(new Touchable(Lettering.Clean(title), seen.Marks, hit, hidden.Marks, href, key, corner));
     }
 
     /// <summary>The finished drawing.</summary>

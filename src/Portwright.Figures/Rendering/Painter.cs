@@ -35,10 +35,27 @@ internal sealed class Painter(SKCanvas canvas, Theme theme)
                 var rect = SKRect.Create((float)b.Box.X, (float)b.Box.Y, (float)b.Box.Width, (float)b.Box.Height);
                 Draw(b.Fill, b.Outline, paint => canvas.DrawRoundRect(rect, (float)b.Radius, (float)b.Radius, paint));
                 break;
+            case Shades s: Shaded(s); break;
             case Text t: Letters(t); break;
             case Touchable t: Paint(t.Marks); break;
             default: throw new ArgumentOutOfRangeException(nameof(mark), mark.GetType().Name, "A mark this painter knows.");
         }
+    }
+
+    private void Shaded(Shades shades)
+    {
+        canvas.Save();
+        using var within = Outline(shades.Within, true);
+        canvas.ClipPath(within, SKClipOperation.Intersect, true);
+        foreach (var layer in shades.Layers)
+        {
+            using var path = new SKPath { FillType = SKPathFillType.EvenOdd };
+            foreach (var ring in layer.Rings) path.AddPoly([.. ring.Select(P)], true);
+            using var paint = new SKPaint { Color = SKColor.Parse(layer.Colour), IsAntialias = true, Style = SKPaintStyle.Fill };
+            canvas.DrawPath(path, paint);
+        }
+
+        canvas.Restore();
     }
 
     private void Letters(Text t)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Net;
+using System.Security.Cryptography;
 using System.Text;
 
 namespace Portwright.Figures;
@@ -65,6 +66,7 @@ internal sealed class SvgWriter(Theme? theme)
                 Paint(b.Fill, b.Outline);
                 _out.Append("/>");
                 break;
+            case Shades s: Shaded(s); break;
             case Text t: Line(t); break;
             case Touchable t: Touch(t); break;
             default: throw new ArgumentOutOfRangeException(nameof(mark), mark.GetType().Name, "A mark this writer knows.");
@@ -82,6 +84,25 @@ internal sealed class SvgWriter(Theme? theme)
         _out.Append('>').Append(E(t.Words)).Append("</text> ");
     }
 
+    private void Shaded(Shades shades)
+    {
+        var line = Closed(shades.Within);
+        // Named after its own shape: two figures of one page share a name only where they share the line.
+        var name = "pw-cut-" + Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(line)).AsSpan(0, 6));
+        _out.Append("<clipPath id=\"").Append(name).Append("\"><path d=\"").Append(line).Append("\"/></clipPath><g clip-path=\"url(#").Append(name).Append(")\">");
+        foreach (var layer in shades.Layers)
+        {
+            _out.Append("<path d=\"");
+            foreach (var ring in layer.Rings) _out.Append(Closed(ring));
+            // The map's colours are the same in every theme, so they stand here and not in the style sheet.
+            _out.Append("\" fill-rule=\"evenodd\" fill=\"").Append(E(layer.Colour)).Append("\"/>");
+        }
+
+        _out.Append("</g>");
+    }
+
+    private static string Closed(ImmutableArray<Place> places) => places.IsEmpty ? "" : $"M{string.Join('L', places.Select(P))}Z";
+
     private void Touch(Touchable t)
     {
         if (theme is not null)
@@ -98,7 +119,7 @@ internal sealed class SvgWriter(Theme? theme)
         Attribute("aria-label", t.Title);
         if (t.Key is not null) Attribute("data-key", t.Key);
         _out.Append('>');
-        Rectangle(t.Hit, 3);
+        Rectangle(t.Hit, t.Corner);
         Attribute("class", "pw-hit");
         _out.Append("/>");
         All(t.Marks);

@@ -16,6 +16,15 @@ internal static class InventedPorts
         Flag = (s, b) => s == "D" && b == 6 ? Steadiness.TurnsBack : b == 12 ? Steadiness.Still : b == 9 ? Steadiness.Swings : Steadiness.Trembles,
         SpeedFactor = (s, x, y) => s == "D" ? 1 + 0.28 * y + 0.06 * x : 1 + 0.08 * y,
         Wall = (s, b) => 0.0254 * (s == "C" && b == 12 ? 0.094 : s == "D" && b == 9 ? 0.101 : 0.180 + 0.01 * b),
+        Also = (bench, cut) =>
+        {
+            foreach (var station in bench.Ledger.All<Station>().Where(s => s.Fact.Letter == "D"))
+            {
+                bench.Add(new FlagReading(cut, station.Id, 4.5, Typed.Of(0.5, "in"), Typed.Of(28, "inH2O"), Steadiness.Swings, 6));
+                bench.Add(new FlagReading(cut, station.Id, 10.5, Typed.Of(0.5, "in"), Typed.Of(28, "inH2O"), Steadiness.Hangs, 1.5));
+                bench.Add(new FlagReading(cut, station.Id, null, Typed.Of(0.5, "in"), Typed.Of(28, "inH2O"), Steadiness.Still, 12));
+            }
+        },
     }.Survey());
 
     private static readonly Lazy<PortSurvey> Sound = new(() => new MadePort(1).Survey());

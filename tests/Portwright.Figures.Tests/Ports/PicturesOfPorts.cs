@@ -1,4 +1,6 @@
 using Portwright.Geometry.Views;
+using Portwright.Shop.Findings;
+using Portwright.Shop.Tests.Findings;
 using Portwright.Shop.Units;
 
 namespace Portwright.Figures.Tests.Ports;
@@ -18,6 +20,7 @@ public sealed class PicturesOfPorts
                 Assert.True(picture.Length > 400, name);
                 if (folder is null) continue;
                 Directory.CreateDirectory(folder);
+                File.WriteAllText(Path.Combine(folder, $"{name}-{theme.Name}.svg"), Svg.Standalone(drawing, theme, embedFont: false));
                 File.WriteAllBytes(Path.Combine(folder, $"{name}-{theme.Name}.png"), picture);
             }
         }
@@ -33,6 +36,28 @@ public sealed class PicturesOfPorts
         yield return ("long-faulty-chamber-inverted", LongViewDrawing.Of(faulty, chosen, InventedPorts.FourViews[3], UnitSystem.Si, 760));
         yield return ("long-healthy-inverted", LongViewDrawing.Of(healthy, null, InventedPorts.FourViews[2], us, 760));
         yield return ("long-bare-stations", LongViewDrawing.Of(InventedPorts.Bare(true), null, new View(), us, 760));
+        foreach (var what in Enum.GetValues<SectionShows>())
+        {
+            yield return ($"section-{what}-wide", SectionDrawing.Of(faulty, faulty.At("D"), new View(), what, us, 560));
+            yield return ($"section-{what}-narrow", SectionDrawing.Of(faulty, faulty.At("C"), InventedPorts.FourViews[3], what, us, 344));
+        }
+
+        for (var i = 1; i < 4; i++) yield return ($"section-view-{i}", SectionDrawing.Of(faulty, faulty.At("D"), InventedPorts.FourViews[i], SectionShows.Speeds, us, 560));
+        var bare = InventedPorts.Bare(true);
+        yield return ("section-empty", SectionDrawing.Of(bare, bare.At("B"), new View(), SectionShows.Balls, UnitSystem.Si, 344));
+        AreaTarget[] target = [new(0, 0.00150, 0.00165), new(0.06, 0.00140, 0.00152), new(0.105, 0.00150, 0.00160)];
+        yield return ("areas-wide", AreaScheduleFigure.Of(faulty, us));
+        yield return ("areas-target", AreaScheduleFigure.Of(faulty, UnitSystem.Si, new FigureSize(344, 300, 12.5), target));
+        yield return ("areas-empty", AreaScheduleFigure.Of(bare, us, new FigureSize(344, 260, 12.5)));
+        for (var i = 0; i < 8; i++) yield return ($"mark-{i}", OrientationMark.Of(View.All[i]));
+        var flat = new MadePort(3).EffectiveArea(0.010);
+        var stalls = new MadePort(3) { FlowFactor = lift => lift > 0.0101 ? flat / new MadePort(3).EffectiveArea(lift) : 1 }.Survey();
+        foreach (var survey in new[] { faulty, stalls })
+        {
+            foreach (var (finding, i) in PortFindings.Of(survey).Select((f, i) => (f, i)))
+                yield return ($"finding-{finding.Rule.Key}-{i}", FindingPicture.Of(survey, finding, us));
+        }
+
         yield return ("long-bare", LongViewDrawing.Of(InventedPorts.Bare(false), null, new View(), us, 358));
     }
 }
