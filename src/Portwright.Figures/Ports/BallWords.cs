@@ -17,11 +17,14 @@ internal static class BallWords
             : $"ball lost {loss} {unit}";
     }
 
-    /// <summary><c>2.1 of 7.4</c>; a rise of the flow has a plus before it: <c>+0.9, 7.4</c> would read as a loss.</summary>
+    /// <summary><c>2.1 of 7.4</c>; a rise of the flow as <c>rose 0.9</c>.</summary>
     public static string Short(BallPlace ball, UnitSystem units)
     {
         var loss = Print.Bare(Math.Abs(ball.Loss.Value), Dimension.VolumeFlow, units);
         if (ball.Loss.Value < 0) return $"rose {loss}";
         return ball.Expected is { } expected ? $"{loss} of {Print.Bare(expected.Value, Dimension.VolumeFlow, units)}" : loss;
     }
+
+    /// <summary>The answer in the fewest words.</summary>
+    public static string Answer(BallPlace ball) => ball.Response?.Answer == Physics.Drag.BallAnswer.Busier ? "busier" : BallMark.Words(ball.Response?.Answer);
 }

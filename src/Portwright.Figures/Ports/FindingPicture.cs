@@ -48,7 +48,7 @@ public static class FindingPicture
             at = frame.At(point);
             SectionBalls.Ring(pen, frame, ball, at, 1);
             BallMark.Draw(pen, at, 6, ball.Response?.Answer, 1.5);
-            beside = [($"{BallWords.Short(ball, units)}", Role.Ink), (Print.UnitName(Dimension.VolumeFlow, units), Role.Quiet), (BallMark.Words(ball.Response?.Answer), Role.Ink)];
+            beside = [($"{BallWords.Short(ball, units)}", Role.Ink), (Print.UnitName(Dimension.VolumeFlow, units), Role.Quiet), (BallWords.Answer(ball), Role.Ink)];
         }
         else if (ring?.Map is { } map)
         {

@@ -65,6 +65,8 @@ public static class LongViewDrawing
         foreach (var station in frame.Stations) labels.Avoid([Roof(frame, station.Distance), Floor(frame, station.Distance)]);
         labels.Avoid([frame.AtValve(-frame.SeatRadius, 0), frame.AtValve(frame.SeatDepth, 0)]);
         labels.Avoid([.. LongViewMetal.Head(frame)]);
+        var seat = frame.SeatDepth + frame.Lift;
+        foreach (var off in (double[])[-0.75, -0.4, 0.4, 0.75]) labels.Avoid([frame.AtValve(seat - 0.1 * frame.ValveRadius, off * frame.ValveRadius), frame.AtValve(seat + 0.09 * frame.ValveRadius, off * frame.ValveRadius)]);
         foreach (var sign in (double[])[-1, 1])
             labels.Avoid([frame.AtValve(frame.SeatDepth, sign * frame.SeatRadius), frame.AtValve(frame.SeatDepth, sign * (frame.SeatRadius + frame.Length))]);
     }

@@ -26,7 +26,7 @@ internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, Uni
         if (frame.Survey.Schedule?.Smallest is not { } least || frame.Stations.FirstOrDefault(s => s.Distance == least.Distance && s.Section is not null) is not { } station) return;
         var height = -0.45 * frame.Survey.Profile.FloorAt(station.Distance);
         var at = frame.At(station.Distance, height);
-        Say(at, $"smallest section, {Print.Number(station.Section!.Area.Value, Dimension.Area, units, units == UnitSystem.UsCustomary ? 2 : 0)}", Role.Ink);
+        Say(at, frame.Size.Width < 560 ? "smallest section" : $"smallest section, {Print.Number(station.Section!.Area.Value, Dimension.Area, units, units == UnitSystem.UsCustomary ? 2 : 0)}", Role.Ink);
         Mark(at, frame.Size.Thick(2.6), pen => pen.Circle(at, frame.Size.Thick(2.6), Role.Ink));
     }
 
@@ -46,6 +46,7 @@ internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, Uni
                 // A heavy line along the wall, in the metal.
                 Mark(middle, d, pen => pen.Line(middle.X - half * away.Y, middle.Y + half * away.X, middle.X + half * away.Y, middle.Y - half * away.X, thin));
                 var words = $"thin, {Print.Bare(wall.Thickness, Dimension.Lift, units)} {Print.UnitName(Dimension.Length, units)} of metal";
+                if (frame.Size.Width < 560) words = words.Replace(" of metal", "", StringComparison.Ordinal);
                 if (surface is null) words = frame.Size.Width < 560 ? "thin side" : $"{words}, {Geometry.Views.ViewWords.Metal(wall.Point.Fact.Bearing)}";
                 Say(middle, words, Role.Thin, InMetal(middle, sign, away));
             }

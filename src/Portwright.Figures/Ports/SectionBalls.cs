@@ -29,7 +29,7 @@ internal static class SectionBalls
             {
                 sheet.Labels.Put(
                     sheet.Pen, at, hours,
-                    [(BallWords.Short(ball, sheet.Units), Role.Ink, Weight.SemiBold), (Brief(ball), Role.Quiet, Weight.Regular)], 1.75 * sheet.Text);
+                    [(BallWords.Short(ball, sheet.Units), Role.Ink, Weight.SemiBold), (BallWords.Answer(ball), Role.Quiet, Weight.Regular)], 1.75 * sheet.Text);
             }
 
             BallMark.Draw(sheet.Pen, at, sheet.Thick(7), ball.Response?.Answer, sheet.Thick(1.6));
@@ -43,8 +43,6 @@ internal static class SectionBalls
     /// <summary>The ball's own size, to scale.</summary>
     public static void Ring(Pen pen, SectionFrame frame, BallPlace ball, Place at, double thick) =>
         pen.Circle(at, frame.Px(ball.Check.Fact.Ball.Si(Dimension.Length) / 2), null, new Stroke(Role.Quiet, thick));
-
-    private static string Brief(BallPlace ball) => ball.Response?.Answer == Physics.Drag.BallAnswer.Busier ? "busier" : BallMark.Words(ball.Response?.Answer);
 
     private static string Inch(double metres, UnitSystem units) => $"{Print.Bare(metres, Dimension.Lift, units)} {Print.UnitName(Dimension.Length, units)}";
 
