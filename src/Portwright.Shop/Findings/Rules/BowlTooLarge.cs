@@ -62,20 +62,10 @@ public sealed record BowlTooLarge() : FindingRule("bowl-too-large", "The bowl is
             size < opening
                 ? $"Measure the bowl at {at.Letter} again, by widths at more heights."
                 : $"Measure one more section between {from.Letter} and {at.Letter}: it shows where the port opens too fast.",
-            Suggestion(port, from));
-    }
-
-    private static CutSuggestion? Suggestion(PortSurvey port, SurveyedStation before)
-    {
-        if (port.LiftThatCounts is not { } top || port.Sheet.Flow is not { } flow)
-        {
-            return null;
-        }
-
-        var from = Math.Max(flow.Curve.LowestLift, top / 2);
-        return ExpectedGain.OfPort(port, ExpectedGain.Judged(Blended, BlendedDoubt, "bowl blended"), from, top) is { } gain
-            ? new CutSuggestion($"Lengthen the way into the bowl from {before.Letter}, roof and sides; blend the step under the seat. Nothing off the bowl itself.", gain, from, top, null)
-            : null;
+            JudgedCut.Of(
+                port,
+                $"Lengthen the way into the bowl from {from.Letter}, roof and sides; blend the step under the seat. Nothing off the bowl itself.",
+                Blended, BlendedDoubt, "bowl blended", null));
     }
 
     private static (Estimate Area, Guid Behind)? Throat(PortSurvey port)

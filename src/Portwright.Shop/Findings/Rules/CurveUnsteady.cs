@@ -8,9 +8,12 @@ namespace Portwright.Shop.Findings.Rules;
 /// <summary>The curve kinks, falls, scatters or sounds in a band of lifts: the air there has two minds.</summary>
 public sealed record CurveUnsteady() : FindingRule("curve-unsteady", "The flow is unsteady in a band of lifts")
 {
+    /// <summary>Repeats of one lift are a sign where they really scatter this many times as much as the others'; common practice, no source.</summary>
+    public const double MuchMore = 2;
+
     public override string Evidence => "A sweep with five lifts or more, repeats where there are any, and what was heard.";
 
-    public override string Test => "At each lift, from the doubt of its readings: the flow lies off the smooth curve through its neighbours by more than 1.5 percent; or it falls from the lift before; or its repeats scatter more than those of all other lifts together (ratio of variances, for as many lifts as there are). What was heard counts (k + 1/2)/(n + 1) for k of n readings. The odds of the surest number and of the sound multiply.";
+    public override string Test => "At each lift, from the doubt of its readings: the flow lies off the smooth curve through its neighbours by more than 1.5 percent; or it falls from the lift before; or its repeats scatter more than twice as much as those of all other lifts together (ratio of variances, for as many lifts as there are). What was heard counts (k + 1/2)/(n + 1) for k of n readings. The odds of the surest number and of the sound multiply.";
 
     public override string ElseExplains => "A slip of the dial or of the pen at one lift; a change of the meter's range there; a valve that rattles on its stem or a spring that sings, not the air.";
 
@@ -84,7 +87,7 @@ public sealed record CurveUnsteady() : FindingRule("curve-unsteady", "The flow i
         }
     }
 
-    /// <summary>Lifts whose repeats scatter more than the others' together, at the level that all lifts looked at share.</summary>
+    /// <summary>Lifts whose repeats scatter more than <see cref="MuchMore"/> times the others' together, at the level that all lifts looked at share.</summary>
     private static IEnumerable<(double Lift, double Ratio, double Probability)> Scattered(FlowCurve curve)
     {
         var lifts = curve.Points.Where(p => p.Lift > 0)
@@ -103,7 +106,7 @@ public sealed record CurveUnsteady() : FindingRule("curve-unsteady", "The flow i
             }
 
             var f = squares / degrees / (otherSquares / otherDegrees);
-            var probability = 1 - Math.Min(1, lifts.Count * Fisher.UpperTail(f, degrees, otherDegrees));
+            var probability = 1 - Math.Min(1, lifts.Count * Fisher.UpperTail(f / (MuchMore * MuchMore), degrees, otherDegrees));
             if (probability > 0.5)
             {
                 yield return (lift, Math.Sqrt(f), probability);

@@ -69,7 +69,7 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
             null,
             [section.Section.Id, .. balls.SelectMany(b => b.Readings).Select(r => r.Id), .. port.Sheet.Flow.Sweeps.Select(s => s.Sweep.Id)],
             Next(pinch, lift, speed, working, choked),
-            Suggestion(port, pinch, faster, lift));
+            Suggestion(port, pinch, faster));
     }
 
     /// <summary>The weakest of the three is the one to measure again.</summary>
@@ -78,15 +78,14 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
         : working <= choked ? $"Hold the ball once more all round {pinch.Letter}, roof, floor and both sides, with readings without it between."
         : $"Read the flow at {FindingWords.Lift(lift)} again in a second set-up.";
 
-    private static CutSuggestion? Suggestion(PortSurvey port, SurveyedStation pinch, Estimate faster, double lift)
+    private static CutSuggestion? Suggestion(PortSurvey port, SurveyedStation pinch, Estimate faster)
     {
         // Opened until it is no more than the mark faster than its neighbours, the speed head falls with the square of the areas.
         var saved = 1 - Math.Pow(MuchFaster / Math.Max(MuchFaster, faster.Value), 2);
-        var from = Math.Max(port.Sheet.Flow!.Curve.LowestLift, lift / 2);
-        var share = ExpectedGain.Judged(WithItsSpeed, WithItsSpeedDoubt, "pinch opened").Scale(saved);
-        return ExpectedGain.OfPort(port, share, from, lift) is { } gain
-            ? new CutSuggestion($"Open the pinch at {pinch.Letter} to {FindingWords.Area(pinch.Section!.Area.Value * Math.Max(1, faster.Value / MuchFaster))}, both sides alike, blended.", gain, from, lift, null)
-            : null;
+        return JudgedCut.Of(
+            port,
+            $"Open the pinch at {pinch.Letter} to {FindingWords.Area(pinch.Section!.Area.Value * Math.Max(1, faster.Value / MuchFaster))}, both sides alike, blended.",
+            WithItsSpeed * saved, WithItsSpeedDoubt * saved, "pinch opened", null);
     }
 
     private static bool Is(SurveyedStation station, string mark) => station.Station.Fact.Mark.Contains(mark, StringComparison.OrdinalIgnoreCase);

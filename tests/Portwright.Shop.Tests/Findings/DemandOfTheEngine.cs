@@ -1,0 +1,35 @@
+using Portwright.Physics.Valves;
+using Portwright.Shop.Findings;
+
+namespace Portwright.Shop.Tests.Findings;
+
+/// <summary>What the engine asks of the port, against hand working.</summary>
+public sealed class DemandOfTheEngine
+{
+    [Fact]
+    public void The_mach_index_is_piston_area_times_piston_speed_over_mean_area_times_sound()
+    {
+        // Bore and stroke 100 mm at 3000 rpm: 78.54 cm2 at 10 m/s, through 5 cm2 at 340 m/s: 0.07854 / 0.17.
+        Assert.Equal(10, InletMachIndex.MeanPistonSpeed(0.1, 50), 12);
+        Assert.Equal(0.46200, InletMachIndex.Of(0.1, 0.1, 50, 0.0005, 340), 4);
+        // Twice the speed, twice the index; twice the area, half of it.
+        Assert.Equal(2 * 0.46200, InletMachIndex.Of(0.1, 0.1, 100, 0.0005, 340), 3);
+        Assert.Equal(0.46200 / 2, InletMachIndex.Of(0.1, 0.1, 50, 0.001, 340), 4);
+        Assert.Throws<ArgumentOutOfRangeException>(() => InletMachIndex.Of(0, 0.1, 50, 0.0005, 340));
+    }
+
+    [Fact]
+    public void An_area_straight_in_lift_has_the_cams_own_mean_and_the_cams_shape_as_doubt()
+    {
+        // Mean of sin^2 is 1/2, of sin 2/pi: the mean of both is 0.568 of the area at full lift, half their distance over sqrt(3) the doubt.
+        var made = new MadePort(71) { Range = Ranges.OfEachKind[3], RingsAt = [], Places = [], ExhaustShare = null };
+        var healthy = new MadePort(71);
+        made.FlowFactor = lift => 0.07 * lift / healthy.EffectiveArea(lift);
+        var curve = made.Survey().Sheet.Flow!.Curve;
+        var (full, mean) = (curve.AreaAt(0.0125)!, LiftEvent.MeanArea(curve, 0.0125)!);
+        Assert.Equal((0.5 + 2 / Math.PI) / 2, mean.Value / full.Value, 0.01);
+        var shape = Math.Abs(mean.Contributions.Single(c => c.Source == "shape of the cam").Amount) / full.Value;
+        Assert.Equal((2 / Math.PI - 0.5) / 2 / Math.Sqrt(3), shape, 0.002);
+        Assert.Null(LiftEvent.MeanArea(curve, 0.014));
+    }
+}
