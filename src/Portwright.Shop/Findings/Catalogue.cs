@@ -23,5 +23,9 @@ public static class Catalogue
         new CurveUnsteady(),
         new ExhaustIntakeBalance(),
         new PortSpeedAgainstPlan(),
+        new ClosureFails(),
+        new VolumeDisagrees(),
+        new BenchNotFit(),
+        new NothingWorthCutting(),
     ];
 }

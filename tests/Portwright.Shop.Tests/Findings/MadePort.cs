@@ -35,6 +35,14 @@ internal sealed class MadePort(int seed)
 
     public PortKind Kind { get; set; } = PortKind.Intake;
 
+    public bool Mirrored { get; set; }
+
+    /// <summary>Day of the bench's check; the sweep is of 3 March.</summary>
+    public DateOnly CheckedOn { get; set; } = new(2025, 3, 3);
+
+    /// <summary>Effective area over the healthy one at a cut before this one; null: this is the port as received.</summary>
+    public Func<double, double>? FlowBefore { get; set; }
+
     public string Material { get; set; } = "aluminium";
 
     /// <summary>Effective area (m2) of the port without its valve.</summary>
@@ -107,12 +115,21 @@ internal sealed class MadePort(int seed)
         var plate = new CheckPlate("number one", 0.00100, 0.00100 * 0.002, "certificate 12, invented");
         var bench = new SimulatedBench(Range, Doubt, [plate]) { LeakArea = 3e-6 };
         bench.Add(new Calibration(bench.BenchId, bench.Range.Name, new DateOnly(2025, 3, 3), [.. Enumerable.Repeat(bench.ReadPlate("number one", 0.001), 3)], bench.Air(), Leak: bench.ReadPlate("", 0)));
-        bench.Add(new MorningCheck(bench.BenchId, new DateOnly(2025, 3, 3), bench.Air(), bench.ReadPlate("", 0), [bench.ReadPlate("number one", 0.001)]));
+        bench.Add(new MorningCheck(bench.BenchId, CheckedOn, bench.Air(), bench.ReadPlate("", 0), [bench.ReadPlate("number one", 0.001)]));
         bench.Put(Entry.About(bench.JobId, bench.JobId, new Job("a job", "", Plan), SimulatedBench.Morning));
         var head = bench.Add(new Head("head made", Material));
-        port = bench.Add(new Port(head, Kind, 1, false, Valve));
+        port = bench.Add(new Port(head, Kind, 1, Mirrored, Valve));
         bench.Add(new Centreline(port, 0.110, 65 * Math.PI / 180, 0.060));
         cut = bench.Add(new Cut(port, 0, "as received", new DateOnly(2025, 3, 3)));
+        if (FlowBefore is { } before)
+        {
+            var now = FlowFactor;
+            FlowFactor = before;
+            Sweep(bench, cut);
+            FlowFactor = now;
+            cut = bench.Add(new Cut(port, 1, "roof raised", new DateOnly(2025, 3, 3)));
+        }
+
         Sweep(bench, cut);
         if (Kind == PortKind.Intake && ExhaustShare is { } share)
         {

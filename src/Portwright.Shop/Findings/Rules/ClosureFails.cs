@@ -1,0 +1,60 @@
+using Portwright.Shop.Rings;
+using Portwright.Shop.Survey;
+
+namespace Portwright.Shop.Findings.Rules;
+
+/// <summary>A ring whose map carries another flow than the bench measured.</summary>
+public sealed record ClosureFails() : FindingRule("closure-fails", "The ring does not close")
+{
+    /// <summary>Rings that miss by about the same share share a cause: within this of each other; common practice, no source.</summary>
+    public const double Alike = 0.04;
+
+    public override string Evidence => "A ring, its section, and the flow of the bench meanwhile.";
+
+    public override string Test => "The map's mean times area and density is held against the bench's flow: the difference is outside the doubt of both at 95 percent, with the number of rings in hand.";
+
+    public override string ElseExplains => "A section measured wrong; a probe factor never checked; a lift or test pressure other than written down; a probe not along the air; a leak between ring and meter.";
+
+    public override string LookFirst => "Whether the other rings miss alike: then it is the probe or the bench. One ring alone: its section or its readings.";
+
+    public override string Cut => "Nothing: this says something about the measurement, not about the port.";
+
+    public override string Risk => "Cutting by speeds that are off moves metal where none should go.";
+
+    public override string Source => "Closure of a traverse against a meter: ISO 3966:2008; doubt of the map: docs/theory/rings.md; several rings: Bonferroni";
+
+    public override IEnumerable<Finding> Look(PortSurvey port)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        var rings = port.Stations.SelectMany(s => s.Rings).Where(r => r.Closure is not null).ToList();
+        foreach (var ring in rings)
+        {
+            var closure = ring.Closure!;
+            var chance = Math.Min(1, closure.PValue * rings.Count);
+            if (chance > 1 - closure.Level)
+            {
+                continue;
+            }
+
+            var others = rings.Where(r => r != ring).ToList();
+            var alike = others.Count > 0 && others.TrueForAll(r => Math.Abs(r.Closure!.Relative - closure.Relative) < Alike);
+            yield return new Finding(
+                this,
+                FindingKind.Measurement,
+                $"The map carries {FindingWords.Percent(Math.Abs(closure.Relative))} {(closure.Relative > 0 ? "more" : "less")} than the bench measured; their doubt allows {FindingWords.Percent(closure.RelativeExpanded)}. {Suggests(ring, closure.Relative > 0, alike, others.Count)}",
+                1 - chance,
+                ring.Station,
+                null,
+                [.. ring.Readings.Select(r => r.Reading.Id), ring.Ring.Id, ring.Section.Section.Id],
+                alike
+                    ? "Read the probe in the middle of a straight pipe of known size on this bench: it shows the probe's factor."
+                    : $"Measure the section at {ring.Station.Fact.Letter} again, then read the ring's middle once more with the lift set anew.");
+        }
+    }
+
+    private static string Suggests(ReducedRing ring, bool more, bool alike, int others) => alike
+        ? $"Every ring misses alike: the probe reads {(more ? "high" : "low")}, or the meter {(more ? "low" : "high")}."
+        : others > 0
+            ? $"The other rings do not miss alike: section {ring.Station.Fact.Letter} is {(more ? "smaller" : "larger")} than written down, or its speeds are {(more ? "high" : "low")}."
+            : $"The section is {(more ? "smaller" : "larger")} than written down, the probe reads {(more ? "high" : "low")}, or the meter {(more ? "low" : "high")}: a second ring tells which.";
+}
