@@ -21,7 +21,7 @@ public sealed record VolumeDisagrees() : FindingRule("volume-disagrees", "Burett
 
     public override string Risk => "Areas that are off put the smallest section, the speeds and every closure off with them.";
 
-    public override string Source => "Volume by frustums and its doubt: docs/theory/sections.md; the doubt of a burette: common practice, no source";
+    public override string Source => "Volume by frustums round a bend: the second theorem of Pappus and Guldin; the doubt of a burette: common practice, no source";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
