@@ -26,4 +26,11 @@ internal static class Require
 
     public static void Refuse(double value, string name, string range) =>
         throw new ArgumentOutOfRangeException(name, value, $"{name} must be {range}.");
+
+    /// <summary>A place along the port: a hair past an end, as rounding leaves it, is the end.</summary>
+    public static double Along(double value, double from, double to, string name)
+    {
+        var hair = 1e-9 * (to - from);
+        return Math.Clamp(Between(value, from - hair, to + hair, name, "m"), from, to);
+    }
 }

@@ -1,6 +1,7 @@
 using Portwright.Physics.TestPiece;
 using Portwright.Shop.Record;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Tests;
 using Portwright.Shop.Units;
 
@@ -40,6 +41,8 @@ internal sealed class InventedShop
     public SimulatedBench Bench { get; }
 
     public PortSheet Sheet() => PortSheet.Of(Bench.Ledger, Bench.PortId);
+
+    public PortSurvey Survey() => PortSurvey.Of(Bench.Ledger, Bench.PortId);
 
     public JobBoard Board() => JobBoard.Of(Bench.Ledger, Bench.JobId);
 

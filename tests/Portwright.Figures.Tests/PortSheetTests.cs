@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
 namespace Portwright.Figures.Tests;
@@ -10,7 +11,9 @@ public sealed class PortSheetTests
 {
     private const string Hostile = " <img src=x onerror=alert(1)> \"quoted\" & 'so' on, a name longer than anyone would ever put into a field of a form";
 
-    private static readonly PortSheet Sheet = new InventedShop().Sheet();
+    private static readonly PortSurvey Survey = new InventedShop().Survey();
+
+    private static readonly PortSheet Sheet = Survey.Sheet;
 
     public static TheoryData<int, int, string, bool> Shops => new()
     {
@@ -21,12 +24,12 @@ public sealed class PortSheetTests
     [MemberData(nameof(Shops))]
     public void No_text_on_paper_is_cut_off_or_lies_over_another(int lifts, int cuts, string words, bool valve)
     {
-        var sheet = new InventedShop(lifts, words, lifts, cuts, valve: valve).Sheet();
+        var survey = new InventedShop(lifts, words, lifts, cuts, valve: valve).Survey();
         foreach (var paper in new[] { PaperSize.A4, PaperSize.Letter })
         {
             foreach (var units in Enum.GetValues<UnitSystem>())
             {
-                var pages = PortSheetPaper.Pages(sheet, paper, units);
+                var pages = PortSheetPaper.Pages(survey, paper, units);
                 Assert.All(pages, p => DrawingChecks.IsReadable(p, 6));
                 Assert.All(pages, (p, i) => Assert.Contains(p.Texts(), t => t.Words == $"{i + 1} of {pages.Count}"));
                 if (lifts >= 40) Assert.True(pages.Count >= 3);
@@ -39,16 +42,16 @@ public sealed class PortSheetTests
     {
         var shop = new InventedShop(cuts: 0, mornings: false);
         var cut = shop.Bench.Cut(0);
-        var sheet = PortSheet.Of(shop.Bench.Ledger, shop.Bench.PortId, cut);
-        Assert.All(PortSheetPaper.Pages(sheet, PaperSize.A4), p => DrawingChecks.IsReadable(p, 6));
-        Assert.Contains("No reading", PortSheetHtml.Render(sheet), StringComparison.Ordinal);
+        var survey = PortSurvey.Of(shop.Bench.Ledger, shop.Bench.PortId, cut);
+        Assert.All(PortSheetPaper.Pages(survey, PaperSize.A4), p => DrawingChecks.IsReadable(p, 6));
+        Assert.Contains("No reading", PortSheetHtml.Render(survey.Sheet), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Paper_page_and_figure_say_the_same_numbers()
     {
         var content = SheetContent.Of(Sheet);
-        var paper = Flat(PdfWords.Of(PortSheetPaper.Pdf(Sheet, PaperSize.A4)));
+        var paper = Flat(PdfWords.Of(PortSheetPaper.Pdf(Survey, PaperSize.A4)));
         var page = Flat(System.Net.WebUtility.HtmlDecode(Regex.Replace(PortSheetHtml.Render(Sheet), "<style>.*?</style>|<[^>]+>", " ", RegexOptions.Singleline)));
         Assert.Equal(12, content.Rows.Count);
         foreach (var row in content.Rows)
@@ -80,7 +83,7 @@ public sealed class PortSheetTests
     [Fact]
     public void The_fonts_are_inside_the_pdf()
     {
-        var pdf = PdfWords.Raw(PortSheetPaper.Pdf(Sheet, PaperSize.Letter));
+        var pdf = PdfWords.Raw(PortSheetPaper.Pdf(Survey, PaperSize.Letter));
         var fonts = Regex.Matches(pdf, @"/BaseFont /(\S+)").Select(m => m.Groups[1].Value).Distinct().ToList();
         Assert.NotEmpty(fonts);
         Assert.All(fonts, f => Assert.Contains("IBMPlexSans", f, StringComparison.Ordinal));
@@ -90,7 +93,7 @@ public sealed class PortSheetTests
 
     [Fact]
     public void The_same_sheet_gives_the_same_file() =>
-        Assert.Equal(PortSheetPaper.Pdf(Sheet, PaperSize.A4), PortSheetPaper.Pdf(Sheet, PaperSize.A4));
+        Assert.Equal(PortSheetPaper.Pdf(Survey, PaperSize.A4), PortSheetPaper.Pdf(Survey, PaperSize.A4));
 
     [Fact]
     public void Raw_readings_stand_on_the_sheet_as_they_were_typed()

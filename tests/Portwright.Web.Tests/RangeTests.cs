@@ -1,7 +1,5 @@
 using System.Net;
 using System.Text.RegularExpressions;
-using Portwright.Physics.Metering;
-using Portwright.Physics.TestPiece;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 using Portwright.Store;

@@ -3,7 +3,8 @@ using Portwright.Cli.Record;
 using Portwright.Cli.Sheet;
 using Portwright.Cli.Terminal;
 using Portwright.Figures;
-using Portwright.Shop.Sheets;
+using Portwright.Shop.Findings;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 using Portwright.Store;
 using Portwright.Store.Demo;
@@ -27,13 +28,13 @@ internal static class DemoCommand
             {
                 var added = DemoShop.Load(record.Journal);
                 record.Read();
-                var sheet = PortSheet.Of(record.Ledger, DemoShop.Featured);
-                new SheetPage(output, sheet, units).Write();
+                var survey = PortSurvey.Of(record.Ledger, DemoShop.Featured);
+                new SheetPage(output, survey, PortFindings.Of(survey), units).Write();
                 page.Line();
                 page.Paragraph(added == 0 ? "The demo shop was here already; nothing was added." : $"The demo shop, all of it invented: {added} entries.");
                 page.Pair("record", folder);
                 var pdf = Path.Combine(folder, "port-sheet-intake-2.pdf");
-                SheetFiles.Write(SheetFile.Pdf, pdf, sheet, units);
+                SheetFiles.Write(SheetFile.Pdf, pdf, survey, units);
                 page.Pair("port sheet as PDF", pdf);
             }
             return parsed.GetValue(noServe) ? ExitCode.Done : ServeCommand.Run(folder, parsed.GetValue(port), units, output);

@@ -2,7 +2,8 @@ using System.CommandLine;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
 using Portwright.Figures;
-using Portwright.Shop.Sheets;
+using Portwright.Shop.Findings;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
 namespace Portwright.Cli.Sheet;
@@ -29,17 +30,18 @@ internal static class SheetCommand
             var units = parsed.GetValue(si) ? UnitSystem.Si : UnitSystem.UsCustomary;
             var of = record.PortNamed(record.JobNamed(parsed.GetValue(job)), parsed.GetValue(port), parsed.GetValue(head));
             if (record.Ledger.CutsOf(of.Id).Count == 0) throw new Refusal($"{of.Fact.Name} has no cut yet. Cut 0 is the port as received: record its first sweep in the workbench.");
-            var sheet = PortSheet.Of(record.Ledger, of.Id, record.CutNumbered(of, parsed.GetValue(cut)));
+            var survey = PortSurvey.Of(record.Ledger, of.Id, record.CutNumbered(of, parsed.GetValue(cut)));
+            var findings = PortFindings.Of(survey);
             RecordVerb.Warn(parsed, record);
             var output = parsed.InvocationConfiguration.Output;
             var written = files.Select(f => (f.File, Path: parsed.GetValue(f.Option))).Where(f => f.Path is not null).ToList();
             foreach (var (file, path) in written)
             {
-                SheetFiles.Write(file, path!, sheet, units);
+                SheetFiles.Write(file, path!, survey, units);
                 if (!parsed.GetValue(json)) new Page(output).Paragraph($"Written: {Path.GetFullPath(path!)}");
             }
-            if (parsed.GetValue(json)) SheetJson.Write(output, sheet, record.LeftOut);
-            else if (written.Count == 0) new SheetPage(output, sheet, units).Write();
+            if (parsed.GetValue(json)) SheetJson.Write(output, survey, findings, record.LeftOut);
+            else if (written.Count == 0) new SheetPage(output, survey, findings, units).Write();
             return ExitCode.Done;
         });
         return command.Example(

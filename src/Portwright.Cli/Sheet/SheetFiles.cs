@@ -1,6 +1,6 @@
 using Portwright.Cli.Terminal;
 using Portwright.Figures;
-using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
 namespace Portwright.Cli.Sheet;
@@ -8,13 +8,14 @@ namespace Portwright.Cli.Sheet;
 /// <summary>The port sheet, or its figure, written to a file of the person's choice.</summary>
 internal static class SheetFiles
 {
-    public static void Write(SheetFile file, string path, PortSheet sheet, UnitSystem units)
+    public static void Write(SheetFile file, string path, PortSurvey survey, UnitSystem units)
     {
+        var sheet = survey.Sheet;
         if (sheet.Flow is null)
         {
             throw new Refusal($"{sheet.Port.Fact.Name} has no reading at cut {sheet.Cut.Fact.Number} yet: there is nothing to print.");
         }
 
-        File.WriteAllBytes(path, file.Render(sheet, units));
+        File.WriteAllBytes(path, file.Render(survey, units));
     }
 }

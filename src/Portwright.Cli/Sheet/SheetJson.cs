@@ -1,16 +1,19 @@
 using System.Text.Json;
 using Portwright.Cli.Terminal;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Findings;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
 
 namespace Portwright.Cli.Sheet;
 
 /// <summary>A port sheet as JSON: SI numbers, the unit in each key.</summary>
 internal static class SheetJson
 {
-    public static void Write(TextWriter output, PortSheet sheet, IReadOnlyList<string> leftOut) => JsonText.Write(output, json =>
+    public static void Write(TextWriter output, PortSurvey survey, IReadOnlyList<Finding> findings, IReadOnlyList<string> leftOut) => JsonText.Write(output, json =>
     {
+        var sheet = survey.Sheet;
         json.WriteStartObject();
         json.WriteString("job", sheet.Job.Fact.Name);
         json.WriteString("head", sheet.Head.Fact.Name);
@@ -47,8 +50,9 @@ internal static class SheetJson
         Against(json, "against_last", sheet.AgainstLast);
         Against(json, "against_first", sheet.AgainstFirst);
         if (sheet.Morning is { } morning) json.WriteString("morning", morning.Answer.ToString().ToLowerInvariant());
+        SurveyJson.Write(json, survey, findings);
         Strings(json, "cautions", sheet.Cautions);
-        Strings(json, "remarks", sheet.Remarks);
+        Strings(json, "remarks", [.. sheet.Remarks, .. survey.Remarks]);
         Strings(json, "left_out", leftOut);
         json.WriteEndObject();
     });
@@ -111,7 +115,7 @@ internal static class SheetJson
         json.WriteString("verdict", VerdictWords.Key(difference.Verdict));
     }
 
-    private static void Estimate(Utf8JsonWriter json, string key, string unit, Estimate estimate)
+    public static void Estimate(Utf8JsonWriter json, string key, string unit, Estimate estimate)
     {
         var full = unit.Length == 0 ? key : $"{key}_{unit}";
         json.Number(full, estimate.Value);

@@ -3,35 +3,39 @@ using Portwright.Cli.Terminal;
 using Portwright.Physics.Statistics;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Findings;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
 namespace Portwright.Cli.Sheet;
 
 /// <summary>A port sheet as plain text at 80 columns.</summary>
-internal sealed class SheetPage(TextWriter output, PortSheet sheet, UnitSystem units)
+internal sealed class SheetPage(TextWriter output, PortSurvey survey, IReadOnlyList<Finding> findings, UnitSystem units)
 {
+    private readonly PortSheet _sheet = survey.Sheet;
     private readonly Page _page = new(output);
 
     public void Write()
     {
         Head();
-        if (sheet.Flow is { } flow)
+        if (_sheet.Flow is { } flow)
         {
             Flow(flow);
-            Against("last", sheet.AgainstLast);
-            Against("first", sheet.AgainstFirst);
+            Against("last", _sheet.AgainstLast);
+            Against("first", _sheet.AgainstFirst);
         }
+        new SurveyPage(_page, survey, findings, units).Write();
         Bench();
-        List("look at", sheet.Remarks);
-        List("caution", sheet.Cautions);
+        List("look at", [.. _sheet.Remarks, .. survey.Remarks]);
+        List("caution", _sheet.Cautions);
     }
 
     private void Head()
     {
-        var where = $"{Capital(sheet.Port.Fact.Name)}, {sheet.Head.Fact.Name}, cut {sheet.Cut.Fact.Number}";
-        var job = sheet.Job.Fact.Customer.Length > 0 ? $"{sheet.Job.Fact.Name}, {sheet.Job.Fact.Customer}" : sheet.Job.Fact.Name;
+        var where = $"{Capital(_sheet.Port.Fact.Name)}, {_sheet.Head.Fact.Name}, cut {_sheet.Cut.Fact.Number}";
+        var job = _sheet.Job.Fact.Customer.Length > 0 ? $"{_sheet.Job.Fact.Name}, {_sheet.Job.Fact.Customer}" : _sheet.Job.Fact.Name;
         if (where.Length + job.Length + 2 <= Page.Width) _page.Line(where + job.PadLeft(Page.Width - where.Length));
         else
         {
@@ -39,7 +43,7 @@ internal sealed class SheetPage(TextWriter output, PortSheet sheet, UnitSystem u
             _page.Paragraph(job);
         }
         _page.Line(new string('=', Page.Width));
-        _page.Paragraph($"{sheet.Cut.Fact.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}. {sheet.Cut.Fact.Done}");
+        _page.Paragraph($"{_sheet.Cut.Fact.Date.ToString("d MMMM yyyy", CultureInfo.InvariantCulture)}. {_sheet.Cut.Fact.Done}");
     }
 
     private void Flow(CutFlow flow)
@@ -49,12 +53,12 @@ internal sealed class SheetPage(TextWriter output, PortSheet sheet, UnitSystem u
         var sweeps = flow.Sweeps.Count == 1 ? "1 sweep" : $"{flow.Sweeps.Count} sweeps";
         _page.Paragraph($"Flow at {Print.Number(curve.RestatedAt, Dimension.Pressure, UnitSystem.UsCustomary, 0)} in standard air ({air}), {(curve.Direction == FlowDirection.Draw ? "drawn" : "blown")}. {sweeps}, {curve.Points.Sum(p => p.Readings.Count)} readings. ± is half of a 95 percent interval.");
         _page.Line();
-        new FlowTable(_page, sheet, units).Write();
-        if (sheet.Windows.Count > 0) _page.Paragraph("Cd: flow over what a loss-free nozzle of the curtain, the valve window, the throat less the stem would pass.", 2);
+        new FlowTable(_page, _sheet, units).Write();
+        if (_sheet.Windows.Count > 0) _page.Paragraph("Cd: flow over what a loss-free nozzle of the curtain, the valve window, the throat less the stem would pass.", 2);
         _page.Line();
-        if (sheet.Cam is { Flow: { } atCam } cam) _page.Pair($"at the cam's lift {Lift(cam.Lift)}", WithDoubt(atCam));
-        if (sheet.Mean is { } mean) _page.Pair($"mean from {Lift(mean.From)} to {Lift(mean.To)}", WithDoubt(mean.Flow));
-        if (sheet.ThroatTakesOver is { } over) _page.Pair("throat takes over from lift", Lift(over));
+        if (_sheet.Cam is { Flow: { } atCam } cam) _page.Pair($"at the cam's lift {Lift(cam.Lift)}", WithDoubt(atCam));
+        if (_sheet.Mean is { } mean) _page.Pair($"mean from {Lift(mean.From)} to {Lift(mean.To)}", WithDoubt(mean.Flow));
+        if (_sheet.ThroatTakesOver is { } over) _page.Pair("throat takes over from lift", Lift(over));
         if (curve.Points.Count > 0) Doubt(curve.Points[^1]);
     }
 
@@ -80,17 +84,17 @@ internal sealed class SheetPage(TextWriter output, PortSheet sheet, UnitSystem u
     private void Bench()
     {
         _page.Line();
-        if (sheet.Bench is not { } bench)
+        if (_sheet.Bench is not { } bench)
         {
             _page.Paragraph("No bench card yet.");
             return;
         }
         _page.Line("bench");
-        _page.Pair(bench.Fact.Name, string.Join("; ", (sheet.Flow?.Sweeps[^1].Factors ?? []).Select(f => f.Factor.From is { } from
+        _page.Pair(bench.Fact.Name, string.Join("; ", (_sheet.Flow?.Sweeps[^1].Factors ?? []).Select(f => f.Factor.From is { } from
             ? $"range {f.Range}, meter factor {Number(f.Factor.Factor, Dimension.Ratio)}, calibrated {from.Fact.Date.ToString("d MMM yyyy", CultureInfo.InvariantCulture)}"
             : $"range {f.Range}, meter factor {Number(f.Factor.Factor, Dimension.Ratio)}, never calibrated")));
-        if (sheet.Flow?.Sweeps[^1].LeakArea is { } leak) _page.Pair("leak taken off", Print.WithDoubt(leak.Value, leak.Expanded(), Dimension.Area, units));
-        if (sheet.Morning is { } morning)
+        if (_sheet.Flow?.Sweeps[^1].LeakArea is { } leak) _page.Pair("leak taken off", Print.WithDoubt(leak.Value, leak.Expanded(), Dimension.Area, units));
+        if (_sheet.Morning is { } morning)
         {
             _page.Pair($"morning check, {morning.Mornings[^1].Check.Fact.Date.ToString("d MMM", CultureInfo.InvariantCulture)}", morning.Answer == ChartAnswer.Go ? $"go. {string.Join(' ', morning.Words)}" : $"{morning.Answer.ToString().ToLowerInvariant()}, see below");
         }

@@ -1,4 +1,5 @@
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
 namespace Portwright.Figures;
@@ -9,12 +10,14 @@ public static class PortSheetPaper
     private const double Margin = 34, Small = 7.2, Body = 8.2, Line = 10.8;
 
     /// <summary>The sheet as a PDF.</summary>
-    public static byte[] Pdf(PortSheet sheet, PaperSize paper, UnitSystem units = UnitSystem.UsCustomary, DateTimeOffset? created = null) =>
-        Figures.Pdf.Render(Pages(sheet, paper, units), Theme.White, created);
+    public static byte[] Pdf(PortSurvey survey, PaperSize paper, UnitSystem units = UnitSystem.UsCustomary, DateTimeOffset? created = null) =>
+        Figures.Pdf.Render(Pages(survey, paper, units), Theme.White, created);
 
     /// <summary>The sheet as drawings, one a page.</summary>
-    public static IReadOnlyList<Drawing> Pages(PortSheet sheet, PaperSize paper, UnitSystem units = UnitSystem.UsCustomary)
+    public static IReadOnlyList<Drawing> Pages(PortSurvey survey, PaperSize paper, UnitSystem units = UnitSystem.UsCustomary)
     {
+        ArgumentNullException.ThrowIfNull(survey);
+        var sheet = survey.Sheet;
         var content = SheetContent.Of(sheet, units);
         var width = paper.Width - 2 * Margin;
         var column = new PaperColumn(Margin, paper.Height - Margin - TitleBlock.Height - 10);
@@ -24,6 +27,7 @@ public static class PortSheetPaper
         PaperTable.Put(column, content, Margin, width);
         Coefficients(column, sheet, units, width);
         foreach (var section in content.Sections) Section(column, section, width);
+        SurveyPaper.Put(column, survey, units, Margin, width);
 
         var title = $"{content.What}, {content.Where}";
         return [.. column.Pages.Select((pen, i) =>

@@ -1,5 +1,6 @@
 using System.Text;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
 namespace Portwright.Figures;
@@ -23,12 +24,13 @@ public sealed record SheetFile(string Kind, string MediaType, string Words)
 
     /// <summary>The file's bytes.</summary>
     /// <exception cref="InvalidOperationException">A figure of a cut that has no reading yet.</exception>
-    public byte[] Render(PortSheet sheet, UnitSystem units)
+    public byte[] Render(PortSurvey survey, UnitSystem units)
     {
-        ArgumentNullException.ThrowIfNull(sheet);
+        ArgumentNullException.ThrowIfNull(survey);
+        var sheet = survey.Sheet;
         return Kind switch
         {
-            "pdf" => PortSheetPaper.Pdf(sheet, units == UnitSystem.Si ? PaperSize.A4 : PaperSize.Letter, units),
+            "pdf" => PortSheetPaper.Pdf(survey, units == UnitSystem.Si ? PaperSize.A4 : PaperSize.Letter, units),
             "html" => Encoding.UTF8.GetBytes(PortSheetHtml.Render(sheet, units)),
             "svg" => Encoding.UTF8.GetBytes(Svg.Standalone(Figure(sheet, units), Theme.White)),
             "png" => Png.Render(Figure(sheet, units), Theme.White),

@@ -63,5 +63,5 @@ public sealed record Centreline
     /// <summary>The point a height off the line, square to it; above zero towards the roof.</summary>
     public PlanePoint PointAt(double distance, double height) => PointAt(distance) + TowardsRoofAt(distance) * height;
 
-    private double Within(double distance) => Require.Between(distance, 0, Length, nameof(distance), "m");
+    private double Within(double distance) => Require.Along(distance, 0, Length, nameof(distance));
 }

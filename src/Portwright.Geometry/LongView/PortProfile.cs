@@ -106,7 +106,7 @@ public sealed class PortProfile
         return new(place, surface, Gap(place));
     }
 
-    private double Within(double distance) => Require.Between(distance, 0, Centreline.Length, nameof(distance), "m");
+    private double Within(double distance) => Require.Along(distance, 0, Centreline.Length, nameof(distance));
 
     private static Func<double, double> Line(double[] places, double[] heights)
     {

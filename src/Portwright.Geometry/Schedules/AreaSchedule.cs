@@ -41,7 +41,7 @@ public sealed class AreaSchedule
     /// <exception cref="ArgumentOutOfRangeException">Outside the measured stations: nothing is known there.</exception>
     public double AreaAt(double distance)
     {
-        Require.Between(distance, Stations[0].Distance, Stations[^1].Distance, nameof(distance), "m");
+        distance = Require.Along(distance, Stations[0].Distance, Stations[^1].Distance, nameof(distance));
         foreach (var taper in Tapers)
         {
             if (distance > taper.To.Distance) continue;

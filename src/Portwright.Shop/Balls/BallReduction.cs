@@ -81,7 +81,8 @@ internal static class BallReduction
         var reference = falls.Average(f => f.Reference);
         var restated = bench.Restated(reference);
         var place = new BallPlace(
-            bench.Check, station, bearing, [.. orders.Select(o => areas[o].Reading)], null, fall, fall.Scale(restated), null, false, "") { ReferenceFlow = restated };
+            bench.Check, station, bearing, [.. orders.Select(o => areas[o].Reading)], null, fall, fall.Scale(restated), null, false, "")
+        { ReferenceFlow = restated };
         if (section is null)
         {
             return place with { Problem = $"Station {station.Fact.Letter} has no section yet: how fast the air should be there is not known. Measure it." };

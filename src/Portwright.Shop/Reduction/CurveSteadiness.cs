@@ -23,14 +23,23 @@ public sealed record CurveSteadiness(
     /// </summary>
     public const double SmoothShare = 0.015;
 
-    public static CurveSteadiness Of(FlowCurve curve)
+    /// <param name="windows">The valve window at each lift, where valve and seat are known: the flow is then looked at over its window,
+    /// whose own corners, above all where the throat takes over, are no fault of the air.</param>
+    public static CurveSteadiness Of(FlowCurve curve, IReadOnlyList<WindowUse> windows)
     {
         ArgumentNullException.ThrowIfNull(curve);
+        ArgumentNullException.ThrowIfNull(windows);
         var points = curve.Points.Where(p => p.Lift > 0).ToList();
+        double[] openings = [.. points.Select(p => windows.FirstOrDefault(w => LiftGroups.Same(w.Lift, p.Lift))?.Window.Area ?? double.NaN)];
+        if (openings.Any(double.IsNaN))
+        {
+            Array.Fill(openings, 1);
+        }
+
         var kinks = new List<Kink>();
         for (var i = 1; i + 1 < points.Count; i++)
         {
-            if (Off(points, i) is { } off && off.Expected > 0
+            if (Off(points, openings, i) is { } off && off.Expected > 0
                 && Math.Abs(off.Off.Value) > off.Off.Expanded() + SmoothShare * off.Expected)
             {
                 kinks.Add(new Kink(points[i].Lift, off.Off, off.Off.Value / off.Expected));
@@ -49,7 +58,7 @@ public sealed record CurveSteadiness(
     /// A fourth difference: the point less the polynomial (Lagrange) through
     /// two neighbours on each side. What all points share, the meter above all, drops out by its name.
     /// </summary>
-    private static (Estimate Off, double Expected)? Off(List<LiftPoint> points, int i)
+    private static (Estimate Off, double Expected)? Off(List<LiftPoint> points, double[] openings, int i)
     {
         int[] neighbours = [.. new[] { i - 2, i - 1, i + 1, i + 2 }.Where(n => n >= 0 && n < points.Count)];
         if (neighbours.Length < 4)
@@ -62,7 +71,7 @@ public sealed record CurveSteadiness(
         var expected = 0.0;
         foreach (var n in neighbours)
         {
-            var weight = 1.0;
+            var weight = openings[i] / openings[n];
             foreach (var m in neighbours.Where(m => m != n))
             {
                 weight *= (points[i].Lift - points[m].Lift) / (points[n].Lift - points[m].Lift);

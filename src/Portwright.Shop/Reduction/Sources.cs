@@ -49,7 +49,7 @@ internal static class Sources
     /// <summary>Balls of one size come from one bag.</summary>
     public static string Ball(double diameter) => string.Create(CultureInfo.InvariantCulture, $"ball {diameter:F6}");
 
-        public static string OfSection(Guid section, string reading) => $"section {section:N} {reading}";
+    public static string OfSection(Guid section, string reading) => $"section {section:N} {reading}";
 
     /// <summary>One probe reads all rings of a bench.</summary>
     public static string Probe(Guid bench) => $"probe {bench:N}";

@@ -67,7 +67,7 @@ internal static class SurveyReduction
             surveyed,
             schedule,
             schedule is null ? null : VolumeOf(ledger, sheet, schedule, centreline.Length, remarks),
-            sheet.Flow is null ? null : CurveSteadiness.Of(sheet.Flow.Curve),
+            sheet.Flow is null ? null : CurveSteadiness.Of(sheet.Flow.Curve, sheet.Windows),
             checks,
             [.. remarks.Distinct()],
             CylinderMate.Of(reductions, sheet.Port, sheet.Job.Fact.Plan));

@@ -29,9 +29,9 @@ public abstract class AirPanel : ShopPage
     /// <summary>The shop's bench; null before there is a card.</summary>
     protected Kept<BenchCard>? Bench => Survey.Sheet.Bench ?? Ledger.All<BenchCard>().LastOrDefault();
 
-    /// <summary>A touched place in words: the hour as the screen shows it and the metal it is.</summary>
+    /// <summary>A touched place in words: the hour of the metal and its name, the same in every view.</summary>
     protected string PlaceWords(double? bearing) => bearing is { } hours
-        ? FormattableString.Invariant($"{View.ToScreen(hours):0.#} o'clock, {ViewWords.Metal(hours)}")
+        ? FormattableString.Invariant($"{hours:0.#} o'clock, {ViewWords.Metal(hours)}")
         : "the middle";
 
     /// <summary>The room's air as last written down within half a day; null where nobody did.</summary>

@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Portwright.Figures;
 using Portwright.Shop.Record;
-using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
 using Portwright.Store.Export;
 using Portwright.Web.Shell;
 using Portwright.Web.Upkeep;
@@ -46,10 +46,11 @@ internal static class SheetEndpoints
         var ledger = shop.Job(shop.JobOf(port));
         var cut = ledger.CutsOf(port).FirstOrDefault(c => c.Fact.Number == number)
             ?? throw new KeyNotFoundException($"{ledger.Get<Port>(port).Fact.Name} has no cut {number}.");
-        var sheet = PortSheet.Of(ledger, port, cut.Id);
+        var survey = PortSurvey.Of(shop.Reduced(shop.JobOf(port)), port, cut.Id);
+        var sheet = survey.Sheet;
         return sheet.Flow is null
             ? throw new KeyNotFoundException($"{sheet.Port.Fact.Name} has no reading at cut {number} yet: there is nothing to print.")
-            : Results.Bytes(file.Render(sheet, Look.Units(http, options)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
+            : Results.Bytes(file.Render(survey, Look.Units(http, options)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
     }
 
     private static string NameOf(Ledger ledger, Guid port)

@@ -11,7 +11,7 @@ if (form && drawing) {
     words.textContent = said;
     drawing.querySelector('.touched')?.classList.remove('touched');
     mark?.classList.add('touched');
-    if (box) { box.value = ''; box.focus({ preventScroll: true }); form.scrollIntoView({ block: 'nearest' }); }
+    if (box) { box.disabled = false; box.value = ''; box.focus({ preventScroll: true }); form.scrollIntoView({ block: 'nearest' }); }
   };
   drawing.addEventListener('click', event => {
     const link = event.target.closest('a');

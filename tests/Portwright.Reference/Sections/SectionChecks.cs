@@ -1,4 +1,3 @@
-using Portwright.Geometry;
 using Portwright.Geometry.Sections;
 
 namespace Portwright.Reference.Sections;

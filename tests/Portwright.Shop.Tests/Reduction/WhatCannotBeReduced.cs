@@ -1,5 +1,4 @@
 using Portwright.Physics.TestPiece;
-using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
