@@ -65,7 +65,7 @@ internal static class SurveyJson
         if (finding.Bearing is { } hours) json.Number("bearing_hours", hours);
         if (finding.Suggestion is { } cut)
         {
-            json.WriteString("cut", cut.What);
+            json.WriteString("cut", FindingWords.Show(cut.What, UnitSystem.Si));
             SheetJson.Estimate(json, "gain", "m3_s", cut.Gain);
         }
         json.WriteEndObject();

@@ -58,7 +58,7 @@ internal sealed class SurveyPage(Page page, PortSurvey survey, IReadOnlyList<Fin
         foreach (var finding in findings)
         {
             page.Paragraph($"- {finding.Title}, {Confidence.Words(finding.Confidence)}. {FindingWords.Show(finding.Sentence, units)}", 2, 2);
-            if (finding.Suggestion is { } cut) page.Paragraph($"Next cut: {cut.What} Expected {Print.WithDoubt(cut.Gain.Value, cut.Gain.Expanded(), Dimension.VolumeFlow, units)}.", 4);
+            if (finding.Suggestion is { } cut) page.Paragraph($"Next cut: {FindingWords.Show(cut.What, units)} Expected {Print.WithDoubt(cut.Gain.Value, cut.Gain.Expanded(), Dimension.VolumeFlow, units)}.", 4);
             else if (finding.NextObservation.Length > 0) page.Paragraph($"Before cutting: {FindingWords.Show(finding.NextObservation, units)}", 4);
         }
     }

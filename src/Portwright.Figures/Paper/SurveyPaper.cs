@@ -56,7 +56,7 @@ internal static class SurveyPaper
         foreach (var finding in findings)
         {
             var words = $"{finding.Title}, {Confidence.Words(finding.Confidence)}. {FindingWords.Show(finding.Sentence, units)}"
-                + (finding.Suggestion is { } cut ? $" Next cut: {cut.What} Expected {Print.WithDoubt(cut.Gain.Value, cut.Gain.Expanded(), Dimension.VolumeFlow, units)}." : "");
+                + (finding.Suggestion is { } cut ? $" Next cut: {FindingWords.Show(cut.What, units)} Expected {Print.WithDoubt(cut.Gain.Value, cut.Gain.Expanded(), Dimension.VolumeFlow, units)}." : "");
             foreach (var line in Lettering.Wrap(words, 8.2, width - 10)) column.Put(10.8, (pen, y) => pen.Text(left, y + 8, line, 8.2));
             column.Space(1.5);
         }

@@ -24,7 +24,7 @@ public sealed record BallPlace(
     string Problem)
 {
     /// <summary>Loss expected of attached air at the local speed, m3/s restated; null where none can be expected.</summary>
-    public Estimate? Expected => Response is null || Fall.Value == 0 ? null : Response.Expected.Fall.Scale(ReferenceFlow);
+    public Estimate? Expected => Response is null ? null : Response.Expected.Fall.Scale(ReferenceFlow);
 
     /// <summary>Flow without the ball, m3/s restated.</summary>
     public double ReferenceFlow { get; init; }

@@ -10,7 +10,7 @@ namespace Portwright.Shop.Balls;
 /// <summary>Reduces a ball check: each place against the reference readings around it and against attached air at the local speed.</summary>
 internal static class BallReduction
 {
-    /// <param name="localSpeed">Speed (m/s) a ring found at a place of a station while the port passed an effective area (m2); null where no ring was taken.</param>
+    /// <param name="localSpeed">Speed (m/s) at a place of a station by its ring, the section's mean speed now being the number given; null where no ring was taken.</param>
     public static ReducedBallCheck Reduce(
         Reductions reductions,
         Kept<BallCheck> check,
@@ -24,7 +24,7 @@ internal static class BallReduction
         var remarks = new List<string>();
         try
         {
-            held = new HeldReading(reductions, check.Fact.Cut, check.Fact.Setting, check.Fact.Air, DateOnly.FromDateTime(check.Entry.At.DateTime));
+            held = new HeldReading(reductions, check.Fact.Cut, check.Fact.Setting, check.Fact.Air, DateOnly.FromDateTime(ledger.History(check.Id)[0].At.DateTime));
         }
         catch (ArgumentException trouble)
         {
@@ -45,7 +45,13 @@ internal static class BallReduction
             }
         }
 
-        if (!areas.Exists(a => a.Reading.Fact.Station is null && a.Area.Value > 0))
+        foreach (var none in areas.Where(a => a.Reading.Fact.Station is null && a.Area.Value <= 0))
+        {
+            remarks.Add($"The reading {none.Reading.Fact.Reading.Text} without the ball is no flow and does not count.");
+        }
+
+        areas.RemoveAll(a => a.Reading.Fact.Station is null && a.Area.Value <= 0);
+        if (!areas.Exists(a => a.Reading.Fact.Station is null))
         {
             if (areas.Count > 0)
             {
@@ -94,7 +100,7 @@ internal static class BallReduction
             return place with { Point = point, Problem = $"Section {station.Fact.Letter} would be sonic at this flow: look at its area." };
         }
 
-        var ring = localSpeed(station.Id, point, reference);
+        var ring = localSpeed(station.Id, point, stream.Speed);
         var air = bench.AirAt(name, stream, section.Area, reference, ring);
         return air.Problem is { } problem
             ? place with { Point = point, Problem = problem }

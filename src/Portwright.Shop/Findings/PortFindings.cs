@@ -17,15 +17,27 @@ public static class PortFindings
             .ThenByDescending(f => f.Suggestion?.Gain.Value ?? 0)];
     }
 
+    /// <summary>
+    /// Stations a cut reaches: its own; with a bearing the neighbours too, for it is blended out before and after; without a station
+    /// the throat and bowl, where such cuts are made.
+    /// </summary>
+    private static IEnumerable<SurveyedStation> Touched(PortSurvey port, Finding finding, CutSuggestion cut)
+    {
+        var at = port.Stations.ToList().FindIndex(s => s.Station.Id == finding.Station?.Id);
+        return at < 0
+            ? port.Stations.Where(s => s.Station.Fact.Mark.Contains("throat", StringComparison.OrdinalIgnoreCase) || s.Station.Fact.Mark.Contains("bowl", StringComparison.OrdinalIgnoreCase))
+            : port.Stations.Where((_, i) => cut.Bearing is null ? i == at : Math.Abs(i - at) <= 1);
+    }
+
     /// <summary>A cut never crosses a wall point at its limit: the suggestion goes, the finding stays and says why.</summary>
     private static Finding Guarded(Finding finding, PortSurvey port)
     {
-        if (finding.Suggestion is not { } cut || finding.Station is not { } station)
+        if (finding.Suggestion is not { } cut)
         {
             return finding;
         }
 
-        var thin = port.Stations.Where(s => s.Station.Id == station.Id).SelectMany(s => s.Walls)
+        var thin = Touched(port, finding, cut).SelectMany(s => s.Walls)
             .FirstOrDefault(w => w.Stops && (cut.Bearing is not { } hours || WallState.Apart(hours, w.Point.Fact.Bearing) <= cut.ReachesWall));
         return thin is null ? finding : finding with
         {

@@ -26,6 +26,9 @@ public static class Trial
                 Section section => SectionShape.Of(section, out var problem) is null ? problem : null,
                 BallReading ball when ledger.Find<BallCheck>(ball.Check) is { Fact: var check } =>
                     Held(ledger, check.Cut, check.Setting, check.Air, ball.Reading),
+                VolumeReading { Volume: var volume } when volume.Si(Units.Dimension.Volume) <= 0 => $"A volume of {volume.Text} is none. Type the burette's number in cc.",
+                BallCheck check => Stands(ledger, check.Cut, check.Setting, check.Air),
+                Ring { BenchReading: null } ring => Stands(ledger, ring.Cut, ring.Setting, ring.Air),
                 Ring { BenchReading: { } read } ring => Held(ledger, ring.Cut, ring.Setting, ring.Air, read),
                 ProbeReading probe when ledger.Find<Ring>(probe.Ring) is { } ring => RingReduction.Refuses(new Reductions(ledger), ring, Of(entry, probe)),
                 WallPoint { Thickness: var thick } when thick.Si(Units.Dimension.Length) is <= 0 or > 0.05 =>
@@ -42,10 +45,18 @@ public static class Trial
     /// <summary>The same for a reading whose sweep is already reduced with it.</summary>
     public static string? Refuses(ReducedSweep with, Guid reading) => with.Refused.FirstOrDefault(r => r.Reading.Id == reading)?.Why;
 
+    private static string? Stands(Ledger ledger, Guid cut, BenchSetting setting, RoomAir? air)
+    {
+        _ = new HeldReading(new Reductions(ledger), cut, setting, air, DateOnly.MaxValue);
+        return null;
+    }
+
     private static string? Held(Ledger ledger, Guid cut, BenchSetting setting, RoomAir? air, Units.Typed reading)
     {
         var area = new HeldReading(new Reductions(ledger), cut, setting, air, DateOnly.MaxValue).EffectiveArea(reading, "trial");
-        return double.IsFinite(area.Value) ? null : $"No flow can be worked out from {reading.Text}. Look at the range and the unit.";
+        return area.Value > 0 && double.IsFinite(area.Value)
+            ? null
+            : $"{reading.Text} is no flow through the port: it is not above the leak. Look at the range, the unit and the number.";
     }
 
     private static string? Leak(Ledger ledger, LeakReading leak, Kept<Sweep> sweep)

@@ -16,18 +16,31 @@ internal static class RingReduction
         var ledger = reductions.Ledger;
         var nothing = new ReducedRing(ring, section.Station, section, [], null, null, null, null, "");
         HeldReading held;
-        List<PlacedReading> readings;
+        Estimate? area;
+        var readings = new List<PlacedReading>();
+        var problem = "";
         try
         {
-            held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, DateOnly.FromDateTime(ring.Entry.At.DateTime));
-            readings = [.. ledger.All<Record.ProbeReading>().Where(r => r.Fact.Ring == ring.Id).Select(r => Placed(r, ring.Fact, section, held))];
+            held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, DateOnly.FromDateTime(ledger.History(ring.Id)[0].At.DateTime));
+            area = AreaMeanwhile(reductions, ring, held, out problem) is { Value: > 0 } meanwhile ? meanwhile : null;
         }
         catch (ArgumentException trouble)
         {
             return nothing with { Problem = Refusal.Sentence(trouble) };
         }
 
-        var area = AreaMeanwhile(reductions, ring, held, out var problem);
+        foreach (var reading in ledger.All<Record.ProbeReading>().Where(r => r.Fact.Ring == ring.Id))
+        {
+            try
+            {
+                readings.Add(Placed(reading, ring.Fact, section, held));
+            }
+            catch (ArgumentException trouble)
+            {
+                problem = $"The probe's {reading.Fact.Reading.Text} does not count: {Refusal.Sentence(trouble)}";
+            }
+        }
+
         var stream = area is null ? null : held.StreamIn(section.Area.Value, area.Value);
         var probes = readings.Select(r => new Physics.Rings.ProbeReading(
             r.Place, r.Speed, r.Speed * ReducedRing.ProbeScatter, Sources.ReadingName(r.Reading.Id))).ToList();

@@ -2,6 +2,7 @@ using Portwright.Geometry.LongView;
 using Portwright.Geometry.Schedules;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
+using Portwright.Physics.Valves;
 using Portwright.Shop.Balls;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
@@ -53,6 +54,22 @@ public sealed record PortSurvey(
         var conditions = new TestConditions(curve.Air.State, curve.RestatedAt, curve.Direction);
         return SectionStream.Of(flow.Value * curve.Air.Density, section.Area.Value, conditions.TestPieceUpstream);
     }
+
+    /// <summary>
+    /// Mean air speed of the intake stroke in a section at the plan's highest engine speed, m/s, by continuity: mean piston speed times
+    /// piston area over the section, two intakes of a cylinder taken alike. Null for an exhaust, or where the plan does not say.
+    /// </summary>
+    public double? DemandSpeedIn(ReducedSection section)
+    {
+        ArgumentNullException.ThrowIfNull(section);
+        return Sheet.Port.Fact.Kind == PortKind.Intake
+            && Sheet.Job.Fact.Plan is { Bore: > 0 and var bore, Stroke: > 0 and var stroke, HighestSpeed: > 0 and var speed }
+            ? InletMachIndex.MeanPistonSpeed(stroke, speed / 60) * Math.PI / 4 * bore * bore / (section.Area.Value * Intakes)
+            : null;
+    }
+
+    /// <summary>Intakes the cylinder breathes through.</summary>
+    public int Intakes => 1 + Mates.Count(m => m.Port.Fact.Kind == PortKind.Intake);
 
     public IEnumerable<BallPlace> Balls => BallChecks.SelectMany(c => c.Places);
 

@@ -44,7 +44,7 @@ internal static class SurveyReduction
         var rings = ledger.All<Ring>().Where(r => r.Fact.Cut == sheet.Cut.Id && sections.ContainsKey(r.Fact.Station))
             .Select(r => RingReduction.Reduce(reductions, r, sections[r.Fact.Station])).ToList();
         var checks = ledger.All<BallCheck>().Where(b => b.Fact.Cut == sheet.Cut.Id)
-            .Select(b => BallReduction.Reduce(reductions, b, sections, (station, place, area) => LocalSpeed(rings, b, station)?.SpeedAt(place, area))).ToList();
+            .Select(b => BallReduction.Reduce(reductions, b, sections, (station, place, speed) => LocalSpeed(rings, b, station)?.SpeedAt(place, speed, b.Fact.Setting.Lift.Si(Units.Dimension.Lift)))).ToList();
         var flags = ledger.All<FlagReading>().Where(f => f.Fact.Cut == sheet.Cut.Id).ToList();
         var walls = WallState.Of(ledger, sheet.Cut, sheet.Head.Fact.Material);
         var surveyed = stations.Select(s => new SurveyedStation(
@@ -56,6 +56,13 @@ internal static class SurveyReduction
             [.. flags.Where(f => f.Fact.Station == s.Id)],
             [.. walls.Where(w => w.Station.Id == s.Id)])).ToList();
         var (centreline, own) = CentrelineOf(ledger, sheet);
+        if (ProfileOf(sheet, centreline, sections.Values) is not { } profile)
+        {
+            remarks.Add("The middle line bends more tightly than the port is high: the usual one is drawn. Look at its length, its straight and its angle.");
+            (centreline, own) = (Usual(sheet), false);
+            profile = ProfileOf(sheet, centreline, []) ?? throw new InvalidOperationException("The usual port always makes a profile.");
+        }
+
         var schedule = ScheduleOf(sections.Values, remarks);
         remarks.AddRange(rings.Where(r => r.Problem.Length > 0).Select(r => $"Ring {r.Station.Fact.Letter}: {r.Problem}"));
         remarks.AddRange(checks.SelectMany(c => c.Remarks));
@@ -63,10 +70,10 @@ internal static class SurveyReduction
             sheet,
             centreline,
             own,
-            ProfileOf(sheet, centreline, sections.Values),
+            profile,
             surveyed,
             schedule,
-            schedule is null ? null : VolumeOf(ledger, sheet, schedule, centreline.Length, remarks),
+            schedule is null ? null : VolumeOf(ledger, sheet, schedule, own ? centreline.Length : null, remarks),
             sheet.Flow is null ? null : CurveSteadiness.Of(sheet.Flow.Curve, sheet.Windows),
             checks,
             [.. remarks.Distinct()],
@@ -77,7 +84,7 @@ internal static class SurveyReduction
     private static ReducedRing? LocalSpeed(List<ReducedRing> rings, Kept<BallCheck> check, Guid station)
     {
         var lift = check.Fact.Setting.Lift.Si(Units.Dimension.Lift);
-        return rings.Where(r => r.Station.Id == station && r.Map is not null).OrderBy(r => Math.Abs(r.Lift - lift)).FirstOrDefault();
+        return rings.Where(r => r.Station.Id == station && r.Map is not null && r.Ring.Fact.Setting.Direction == check.Fact.Setting.Direction).OrderBy(r => Math.Abs(r.Lift - lift)).FirstOrDefault();
     }
 
     private static (Geometry.LongView.Centreline Line, bool Own) CentrelineOf(Ledger ledger, PortSheet sheet)
@@ -91,10 +98,14 @@ internal static class SurveyReduction
                 : (new Geometry.LongView.Centreline(own.Length, own.Length, 0), true);
         }
 
-        return (GenericPort.Centreline(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve), false);
+        return (Usual(sheet), false);
     }
 
-    private static PortProfile ProfileOf(PortSheet sheet, Geometry.LongView.Centreline line, IEnumerable<ReducedSection> sections)
+    private static Geometry.LongView.Centreline Usual(PortSheet sheet) =>
+        GenericPort.Centreline(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve);
+
+    /// <summary>Null where the line bends so tightly that the floor would lie past the middle of its arc.</summary>
+    private static PortProfile? ProfileOf(PortSheet sheet, Geometry.LongView.Centreline line, IEnumerable<ReducedSection> sections)
     {
         ProfileStation[] measured = [.. sections
             .Where(s => s.Station.Fact.Distance >= 0 && s.Station.Fact.Distance <= line.Length)
@@ -103,7 +114,7 @@ internal static class SurveyReduction
         return PortProfile.TryCreate(line, filled, out var profile, out _) || PortProfile.TryCreate(
             line, GenericPort.Stations(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve, line), out profile, out _)
             ? profile
-            : throw new InvalidOperationException("The generic port always makes a profile.");
+            : null;
     }
 
     private static AreaSchedule? ScheduleOf(IEnumerable<ReducedSection> sections, List<string> remarks)
@@ -130,10 +141,16 @@ internal static class SurveyReduction
     /// <summary>
     /// The burette fills from flange to seat: the end sections are carried that far where they lie within a tenth of the port of it.
     /// </summary>
-    private static VolumeGap? VolumeOf(Ledger ledger, PortSheet sheet, AreaSchedule schedule, double length, List<string> remarks)
+    private static VolumeGap? VolumeOf(Ledger ledger, PortSheet sheet, AreaSchedule schedule, double? own, List<string> remarks)
     {
-        if (ledger.All<VolumeReading>().LastOrDefault(v => v.Fact.Cut == sheet.Cut.Id) is not { } reading)
+        if (ledger.All<VolumeReading>().LastOrDefault(v => v.Fact.Cut == sheet.Cut.Id) is not { } reading || reading.Fact.Volume.Si(Units.Dimension.Volume) is not (> 0 and var volume))
         {
+            return null;
+        }
+
+        if (own is not { } length)
+        {
+            remarks.Add("The burette's volume is not held against the sections before the middle line is the port's own: give its length.");
             return null;
         }
 
@@ -148,12 +165,15 @@ internal static class SurveyReduction
         var whole = new AreaSchedule([.. schedule.Stations, .. ends]);
         var metal = sheet.Head.Fact.Material.Contains("iron", StringComparison.OrdinalIgnoreCase) ? BuretteVolume.CastIron : BuretteVolume.CastAluminium;
         var celsius = reading.Fact.Liquid?.Si(Units.Dimension.Temperature) - 273.15 ?? BuretteVolume.StandardTemperature;
-        var measured = BuretteVolume.FromReading(reading.Fact.Volume.Si(Units.Dimension.Volume), Math.Clamp(celsius, 0, 60), BuretteVolume.Borosilicate, metal);
-        return new VolumeGap(SectionVolume.Of(whole, ReducedSection.CaliperScale), measured, BuretteDoubt);
+        var measured = BuretteVolume.FromReading(volume, Math.Clamp(celsius, 0, 60), BuretteVolume.Borosilicate, metal);
+        return new VolumeGap(SectionVolume.Of(whole, ReducedSection.CaliperScale), measured, Math.Sqrt(BuretteDoubt * BuretteDoubt + Math.Pow(measured / length * DistanceDoubt, 2)));
     }
 
     /// <summary>Standard uncertainty of a burette's volume, m3 (half a cc: plate sealed with grease, a bubble, the meniscus); common practice, no source.</summary>
     private const double BuretteDoubt = 0.5e-6;
+
+    /// <summary>Standard uncertainty of the length along the middle line, m: a bent wire laid in the port; common practice, no source.</summary>
+    private const double DistanceDoubt = 0.001;
 
     private static PortSide SideOf(PortKind kind) => kind == PortKind.Intake ? PortSide.Intake : PortSide.Exhaust;
 }

@@ -33,9 +33,15 @@ public static class SurveyWords
         ArgumentNullException.ThrowIfNull(place);
         var size = Print.Bare(Math.Abs(place.Loss.Value), Dimension.VolumeFlow, units, 1);
         var unit = Print.UnitName(Dimension.VolumeFlow, units);
-        var seen = place.Loss.Value < 0 ? $"rose by {size}" : $"lost {size}";
-        return place is { Response: { } response, Expected: { } expected }
-            ? $"{seen} of {Print.Bare(expected.Value, Dimension.VolumeFlow, units, 1)} {unit} expected: {Of(response.Answer)}"
-            : $"{seen} {unit}. {place.Problem}";
+        var rose = place.Loss.Value < 0;
+        if (place is not { Response: { } response, Expected: { } expected })
+        {
+            return $"{(rose ? "rose by" : "lost")} {size} {unit}. {place.Problem}";
+        }
+
+        var moving = Print.Bare(expected.Value, Dimension.VolumeFlow, units, 1);
+        return rose
+            ? $"rose by {size} {unit} where moving air would lose {moving}: {Of(response.Answer)}"
+            : $"lost {size} of {moving} {unit} expected: {Of(response.Answer)}";
     }
 }

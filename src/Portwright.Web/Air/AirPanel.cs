@@ -34,6 +34,29 @@ public abstract class AirPanel : ShopPage
         ? FormattableString.Invariant($"{hours:0.#} o'clock, {ViewWords.Metal(hours)}")
         : "the middle";
 
+    /// <summary>The place a number is asked for: as it was sent, else as it was touched; empty where nothing was, and then nothing is asked.</summary>
+    protected virtual string Place => Typed.Raw("place") ?? State.Place ?? "";
+
+    /// <summary>The bearing of <see cref="Place"/>; null in the middle.</summary>
+    protected double? Bearing => (State with { Place = Place }).Bearing;
+
+    protected bool Asked => (State with { Place = Place }).Touched;
+
+    /// <summary>
+    /// True where the form was made for what the page shows now. Another browser may have begun another ball, ring or cut meanwhile: then the
+    /// number stays in its box with the reason.
+    /// </summary>
+    protected bool StillStands(string field, string now)
+    {
+        if (Typed.Raw("for") == now)
+        {
+            return true;
+        }
+
+        Typed.Refuse(field, "Something else was begun here meanwhile, in another window or on another screen. Look at what is asked now, then save again.");
+        return false;
+    }
+
     /// <summary>The room's air as last written down within half a day; null where nobody did.</summary>
     protected RoomAir? AirNow => Ledger.All<WeatherReading>().LastOrDefault(w => w.Entry.At > Now.AddHours(-12) && w.Fact.Pressure == PressureKind.Station) is { Fact: var weather }
         ? new RoomAir(weather.Barometer, weather.Temperature, weather.HumidityKind == HumidityKind.Relative ? weather.Humidity : null)

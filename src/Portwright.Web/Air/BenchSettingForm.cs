@@ -34,7 +34,8 @@ internal static class BenchSettingForm
     {
         var last = survey.Sheet.Flow?.Sweeps[^1];
         var read = last?.Curve.Points[^1].Readings[^1].Reading.Fact.Range;
-        return read is { Length: > 0 } ? read : last?.Sweep.Fact.Range ?? bench.Fact.Ranges[0].Name;
+        // The card may have lost the range since.
+        return bench.Fact.RangeNamed(read is { Length: > 0 } ? read : last?.Sweep.Fact.Range ?? "")?.Name ?? bench.Fact.Ranges[0].Name;
     }
 
     public static string LiftShown(PortSurvey survey, UnitSystem units) =>

@@ -11,7 +11,8 @@ if (form && drawing) {
     words.textContent = said;
     drawing.querySelector('.touched')?.classList.remove('touched');
     mark?.classList.add('touched');
-    if (box) { box.disabled = false; box.value = ''; box.focus({ preventScroll: true }); form.scrollIntoView({ block: 'nearest' }); }
+    for (const held of form.querySelectorAll('.box input, .steady button')) held.disabled = false;
+    if (box) { box.value = ''; box.focus({ preventScroll: true }); form.scrollIntoView({ block: 'nearest' }); }
   };
   drawing.addEventListener('click', event => {
     const link = event.target.closest('a');

@@ -38,7 +38,7 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
         }
 
         // A cylinder with two intakes breathes through both; the other is taken to be like this one, as a matched set is.
-        var intakes = 1 + port.Mates.Count(m => m.Port.Fact.Kind == PortKind.Intake);
+        var intakes = port.Intakes;
         var area = one.Scale(intakes);
         var sound = flow.Curve.Air.State.SpeedOfSound;
         var index = InletMachIndex.Of(bore, stroke, speed / 60, area.Value, sound);
@@ -47,7 +47,7 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
         yield return new Finding(
             this,
             FindingKind.Port,
-            string.Create(CultureInfo.InvariantCulture, $"At {speed:0} rpm the inlet Mach index is {index:0.00} ± {doubted.Expanded():0.00}; volumetric efficiency falls past {InletMachIndex.Knee:0.0}. Mean effective area over the cam {FindingWords.Area(area.Value)}{(intakes > 1 ? $" through {intakes} intakes taken alike" : "")}, piston at {FindingWords.Speed(InletMachIndex.MeanPistonSpeed(stroke, speed / 60))} on the mean{Pinch(port, bore, stroke, speed, intakes)}."),
+            string.Create(CultureInfo.InvariantCulture, $"At {speed:0} rpm the inlet Mach index is {index:0.00} ± {doubted.Expanded():0.00}; volumetric efficiency falls past {InletMachIndex.Knee:0.0}. Mean effective area over the cam {FindingWords.Area(area.Value)}{(intakes > 1 ? $" through {intakes} intakes taken alike" : "")}, piston at {FindingWords.Speed(InletMachIndex.MeanPistonSpeed(stroke, speed / 60))} on the mean{Pinch(port)}."),
             Confidence.Above(doubted, InletMachIndex.Knee),
             null,
             null,
@@ -56,7 +56,7 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
     }
 
     /// <summary>Mean speed of the intake stroke in the smallest section, by continuity, for the porter's eye; no test rests on it.</summary>
-    private static string Pinch(PortSurvey port, double bore, double stroke, double speed, int intakes) => port.Sections.MinBy(s => s.Area.Value) is { } smallest
-        ? $", air at {FindingWords.Speed(InletMachIndex.MeanPistonSpeed(stroke, speed / 60) * Math.PI / 4 * bore * bore / (smallest.Area.Value * intakes))} in {smallest.Station.Fact.Letter}"
+    private static string Pinch(PortSurvey port) => port.Sections.MinBy(s => s.Area.Value) is { } smallest && port.DemandSpeedIn(smallest) is { } demand
+        ? $", air at {FindingWords.Speed(demand)} in {smallest.Station.Fact.Letter}"
         : "";
 }

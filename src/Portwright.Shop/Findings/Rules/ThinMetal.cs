@@ -32,8 +32,8 @@ public sealed record ThinMetal() : FindingRule("thin-metal", "Leave the metal")
                 this,
                 FindingKind.Stop,
                 $"{FindingWords.Length(wall.Thickness)} of metal at {FindingWords.Bearing(wall.Point.Fact.Bearing)}, {WallLimit.Words(wall.Point.Fact.Behind)}, {limit}.",
-                // Stated while a cut of twice the gauge's doubt could reach the limit.
-                Confidence.Below(left, 3 * WallState.ThicknessDoubt),
+                // Stated wherever cutting stops: probability that no more than twice that margin is left.
+                Confidence.Below(left, 4 * WallState.ThicknessDoubt),
                 wall.Station,
                 wall.Point.Fact.Bearing,
                 [wall.Point.Id],

@@ -48,7 +48,7 @@ public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "Th
                 ball.Bearing,
                 [.. ball.Readings.Select(r => r.Id), .. flag is null ? Array.Empty<Guid>() : [flag.Id]],
                 flag is null ? $"Hold a flag at {station.Letter}, {FindingWords.Bearing(ball.Bearing!.Value)}: if it turns back, the air is off." : "",
-                Suggestion(port, station, ball));
+                Suggestion(port, station));
         }
     }
 
@@ -60,7 +60,7 @@ public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "Th
         return seen + (flag ? ", and a flag there hangs or turns back." : ".");
     }
 
-    private static CutSuggestion? Suggestion(PortSurvey port, SurveyedStation station, BallPlace ball)
+    private static CutSuggestion? Suggestion(PortSurvey port, SurveyedStation station)
     {
         if (port.LiftThatCounts is not { } top || port.Sheet.Flow is not { } flow)
         {
@@ -70,7 +70,7 @@ public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "Th
         // A bend whose air stays on costs about half of one whose air leaves: Miller's charts of rounded against sharp bends, read roughly.
         var from = Math.Max(flow.Curve.LowestLift, top / 2);
         return ExpectedGain.OfPort(port, ExpectedGain.Judged(0.15, 0.08, "short side laid back"), from, top) is { } gain
-            ? new CutSuggestion($"Lay the short side back at {station.Letter}, larger radius, floor wider; leave the apex height.", gain, from, top, ball.Bearing)
+            ? new CutSuggestion($"Lay the short side back at {station.Letter}, larger radius, floor wider; leave the apex height.", gain, from, top, 6, 2.5)
             : null;
     }
 }
