@@ -137,21 +137,20 @@ public sealed class AirTests(Chromium chromium) : IAsyncLifetime
         await page.GetByText("the short side has no metal left").First.WaitForAsync();
     }
 
-    [Theory]
-    [InlineData("shape")]
-    [InlineData("speeds")]
-    [InlineData("balls")]
-    [InlineData("flags")]
-    [InlineData("metal")]
-    public async Task The_air_of_a_port_can_be_used_by_anybody_and_never_scrolls_sideways(string show)
+    [Fact]
+    public async Task The_air_of_a_port_can_be_used_by_anybody_and_never_scrolls_sideways()
     {
-        foreach (var (width, height) in new[] { (360, 740), (820, 1180), (1280, 800) })
+        // Each panel once, the widths in turn, and the fullest at all three.
+        foreach (var (show, width, height) in new[]
+        {
+            ("balls", 360, 740), ("balls", 820, 1180), ("balls", 1280, 800), ("shape", 360, 740), ("speeds", 360, 740), ("flags", 820, 1180), ("metal", 1280, 800),
+        })
         {
             var page = await chromium.Page(width, height);
             await page.GotoAsync($"{Air}?station=D&show={show}");
             Assert.True(await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth") <= 0, $"{show} at {width}");
             var found = await page.RunAxe();
-            Assert.True(found.Violations.Length == 0, string.Join('\n', found.Violations.SelectMany(v => v.Nodes.Select(n => $"{width}: {v.Id}: {n.Html}"))));
+            Assert.True(found.Violations.Length == 0, string.Join('\n', found.Violations.SelectMany(v => v.Nodes.Select(n => $"{show} at {width}: {v.Id}: {n.Html}"))));
         }
     }
 
