@@ -23,6 +23,8 @@ public sealed class HeldReadingsTests(Chromium chromium)
             await first.Keyboard.PressAsync("Enter");
         }
 
+        // A hand closes the page after it saw its numbers stand as not saved.
+        await first.WaitForFunctionAsync("() => document.querySelectorAll('[data-pending] li').length === 3");
         Assert.Equal(0, await first.Locator("aside.held").CountAsync());
         await first.CloseAsync();
         var page = await first.Context.NewPageAsync();

@@ -1,4 +1,5 @@
 using Portwright.Physics.Drag;
+using Portwright.Shop.Survey;
 
 namespace Portwright.Figures;
 
@@ -11,12 +12,9 @@ public static class BallMark
     /// <summary>In a word or two; null: nothing could be expected of the place.</summary>
     public static string Words(BallAnswer? answer) => answer switch
     {
-        BallAnswer.Working => "working",
-        BallAnswer.Busier => "busier than its area",
-        BallAnswer.Lazy => "lazy",
-        BallAnswer.TornOff => "torn off",
+        null => "not judged",
         BallAnswer.Undecided => "undecided",
-        _ => "not judged",
+        { } told => SurveyWords.Of(told),
     };
 
     /// <summary>The more it matters, the higher: which of several answers at one place is shown.</summary>

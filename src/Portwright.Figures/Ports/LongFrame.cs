@@ -11,9 +11,6 @@ namespace Portwright.Figures;
 /// </summary>
 internal sealed class LongFrame
 {
-    /// <summary>A valve of this diameter (m) stands in where none is written down.</summary>
-    public const double UsualValve = 0.045;
-
     private const double Apart = 46;
 
     private readonly double _across, _up, _scale;
@@ -25,7 +22,7 @@ internal sealed class LongFrame
         _across = view.SeenFrom == SeenFrom.Flange ? 1 : -1;
         _up = view.Lying == Lying.Upright ? -1 : 1;
         Length = survey.Centreline.Length;
-        ValveRadius = (survey.Sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve) / 2;
+        ValveRadius = UsualShape.ValveDiameter(survey.Sheet.Port.Fact) / 2;
         SeatRadius = Math.Max(ValveRadius * 1.03, Math.Max(survey.Profile.RoofAt(Length), survey.Profile.FloorAt(Length)));
         SeatDepth = Math.Clamp(SeatRadius - (survey.Profile.RoofAt(Length) + survey.Profile.FloorAt(Length)) / 2, 0.06 * ValveRadius, 0.25 * ValveRadius);
         Stations = [.. survey.Stations.Where(s => s.Distance >= 0 && s.Distance <= Length)];

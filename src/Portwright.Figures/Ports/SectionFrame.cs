@@ -1,7 +1,6 @@
 using Portwright.Geometry;
 using Portwright.Geometry.LongView;
 using Portwright.Geometry.Views;
-using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 
 namespace Portwright.Figures;
@@ -65,8 +64,8 @@ public sealed class SectionFrame
         if (station.Section is { } section) return section.Outline;
         var port = survey.Sheet.Port.Fact;
         return GenericPort.SectionAt(
-            port.Kind == PortKind.Intake ? PortSide.Intake : PortSide.Exhaust,
-            port.Valve?.HeadDiameter ?? LongFrame.UsualValve,
+            UsualShape.Side(port),
+            UsualShape.ValveDiameter(port),
             Math.Clamp(station.Distance / survey.Centreline.Length, 0, 1)).Outline();
     }
 }

@@ -36,14 +36,13 @@ public static class BallInPipe
                 return null;
             }
 
-            var ball = fact.Ball.Si(Units.Dimension.Length);
             // On the axis the air of a developed pipe is faster than the mean; the profile's share is doubted by a third of itself.
             var axis = 1 / PipeProfile.MeanOverAxis(PipeProfile.SeventhPower);
             var speed = Estimate.Exact(stream.Speed * axis).With(new Contribution(
                 "pipe profile", stream.Speed * (axis - 1) / 3, double.PositiveInfinity, ContributionKind.Other));
             var air = new BallAir(
                 Sources.CalibrationOf(calibration.Id),
-                Estimate.Exact(ball).With(new Contribution(Sources.Ball(ball), ball * 0.002, double.PositiveInfinity, ContributionKind.Geometry)),
+                BallSize.Of(fact.Ball),
                 speed,
                 Estimate.Exact(area),
                 Estimate.Exact(stream.Density),

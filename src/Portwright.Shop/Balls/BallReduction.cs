@@ -24,7 +24,7 @@ internal static class BallReduction
         var remarks = new List<string>();
         try
         {
-            held = new HeldReading(reductions, check.Fact.Cut, check.Fact.Setting, check.Fact.Air, DateOnly.FromDateTime(ledger.History(check.Id)[0].At.DateTime));
+            held = new HeldReading(reductions, check.Fact.Cut, check.Fact.Setting, check.Fact.Air, ledger.DayOf(check));
         }
         catch (ArgumentException trouble)
         {

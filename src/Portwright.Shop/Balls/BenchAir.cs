@@ -9,17 +9,13 @@ namespace Portwright.Shop.Balls;
 /// <summary>The air and the ball of one ball check, alike at every place, so that they cancel where two places are compared.</summary>
 internal sealed class BenchAir
 {
-    /// <summary>Standard uncertainty of a ball's diameter as a share: bought to size, painted, worn; common practice, no source.</summary>
-    private const double BallDoubt = 0.002;
-
     private readonly Kept<BenchCard> _bench;
 
     public BenchAir(Reductions reductions, Kept<BallCheck> check, HeldReading held, Physics.Drag.BallCalibration? calibration)
     {
         _bench = reductions.Ledger.Get<BenchCard>(check.Fact.Setting.Bench);
         (Check, Held, Calibration) = (check, held, calibration);
-        var diameter = check.Fact.Ball.Si(Units.Dimension.Length);
-        Diameter = Estimate.Exact(diameter).With(new Contribution(Sources.Ball(diameter), diameter * BallDoubt, double.PositiveInfinity, ContributionKind.Geometry));
+        Diameter = BallSize.Of(check.Fact.Ball);
     }
 
     public Kept<BallCheck> Check { get; }

@@ -75,6 +75,14 @@ public sealed class Ledger
     /// <summary>Every entry about a subject, oldest first: the first statement, corrections, hiding and showing.</summary>
     public IReadOnlyList<Entry> History(Guid subject) => [.. _entries.Where(e => e.Subject == subject)];
 
+    /// <summary>The day a thing was first written down: a later correction does not move it.</summary>
+    public DateOnly DayOf<T>(Kept<T> kept)
+        where T : Fact
+    {
+        ArgumentNullException.ThrowIfNull(kept);
+        return DateOnly.FromDateTime(_entries[kept.Sequence - 1].At.DateTime);
+    }
+
     public IReadOnlyList<Kept<Head>> HeadsOf(Guid job) =>
         [.. All<Head>().Where(h => h.Entry.Job == job).OrderBy(h => h.Fact.Place)];
 

@@ -59,7 +59,7 @@ public static class SweepReduction
 
     /// <summary>The day a sweep was run: as stated, else when its first reading was first typed; a later correction does not move it.</summary>
     public static DateOnly DayOf(Ledger ledger, Kept<Sweep> sweep, IReadOnlyList<Kept<FlowReading>> readings) =>
-        sweep.Fact.Date ?? DateOnly.FromDateTime(ledger.History(readings.Count > 0 ? readings[0].Id : sweep.Id)[0].At.DateTime);
+        sweep.Fact.Date ?? (readings.Count > 0 ? ledger.DayOf(readings[0]) : ledger.DayOf(sweep));
 
     private static Estimate? LeakOf(IReadOnlyList<Kept<LeakReading>> leaks, Kept<Sweep> sweep, SweepInputs inputs, bool hasReadings)
     {

@@ -21,7 +21,7 @@ internal static class RingReduction
         var problem = "";
         try
         {
-            held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, DateOnly.FromDateTime(ledger.History(ring.Id)[0].At.DateTime));
+            held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, ledger.DayOf(ring));
             area = AreaMeanwhile(reductions, ring, held, out problem) is { Value: > 0 } meanwhile ? meanwhile : null;
         }
         catch (ArgumentException trouble)

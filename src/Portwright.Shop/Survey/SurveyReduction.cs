@@ -13,9 +13,6 @@ namespace Portwright.Shop.Survey;
 /// <summary>Gathers a survey: the latest section of each station, the rings and balls of the cut, the metal that is left.</summary>
 internal static class SurveyReduction
 {
-    /// <summary>A valve of this diameter (m) draws the generic port where none is written down.</summary>
-    private const double UsualValve = 0.045;
-
     public static PortSurvey Reduce(Reductions reductions, PortSheet sheet)
     {
         var ledger = reductions.Ledger;
@@ -102,7 +99,7 @@ internal static class SurveyReduction
     }
 
     private static Geometry.LongView.Centreline Usual(PortSheet sheet) =>
-        GenericPort.Centreline(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve);
+        GenericPort.Centreline(UsualShape.Side(sheet.Port.Fact), UsualShape.ValveDiameter(sheet.Port.Fact));
 
     /// <summary>Null where the line bends so tightly that the floor would lie past the middle of its arc.</summary>
     private static PortProfile? ProfileOf(PortSheet sheet, Geometry.LongView.Centreline line, IEnumerable<ReducedSection> sections)
@@ -110,9 +107,9 @@ internal static class SurveyReduction
         ProfileStation[] measured = [.. sections
             .Where(s => s.Station.Fact.Distance >= 0 && s.Station.Fact.Distance <= line.Length)
             .Select(s => ProfileStation.Of(s.Station.Fact.Distance, s.Shape, s.Station.Fact.Letter))];
-        var filled = GenericPort.Fill(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve, line, measured);
+        var filled = GenericPort.Fill(UsualShape.Side(sheet.Port.Fact), UsualShape.ValveDiameter(sheet.Port.Fact), line, measured);
         return PortProfile.TryCreate(line, filled, out var profile, out _) || PortProfile.TryCreate(
-            line, GenericPort.Stations(SideOf(sheet.Port.Fact.Kind), sheet.Port.Fact.Valve?.HeadDiameter ?? UsualValve, line), out profile, out _)
+            line, GenericPort.Stations(UsualShape.Side(sheet.Port.Fact), UsualShape.ValveDiameter(sheet.Port.Fact), line), out profile, out _)
             ? profile
             : null;
     }
@@ -174,6 +171,4 @@ internal static class SurveyReduction
 
     /// <summary>Standard uncertainty of the length along the middle line, m: a bent wire laid in the port; common practice, no source.</summary>
     private const double DistanceDoubt = 0.001;
-
-    private static PortSide SideOf(PortKind kind) => kind == PortKind.Intake ? PortSide.Intake : PortSide.Exhaust;
 }

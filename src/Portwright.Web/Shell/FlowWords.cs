@@ -9,10 +9,10 @@ public static class FlowWords
     private const double Level = 0.95;
 
     /// <summary>The number alone, to the place its doubt reaches: <c>221.9</c>.</summary>
-    public static string Value(Estimate flow, UnitSystem units) => Split(flow, units).Value;
+    public static string Value(Estimate flow, UnitSystem units, Dimension dimension = Dimension.VolumeFlow) => Split(flow, units, dimension).Value;
 
     /// <summary>The doubt with the unit: <c>± 1.1 cfm</c>; the unit alone where no doubt is known.</summary>
-    public static string Doubt(Estimate flow, UnitSystem units) => Split(flow, units).Doubt;
+    public static string Doubt(Estimate flow, UnitSystem units, Dimension dimension = Dimension.VolumeFlow) => Split(flow, units, dimension).Doubt;
 
     /// <summary>The doubt without the unit: <c>± 1.1</c>.</summary>
     public static string DoubtAlone(Estimate flow, UnitSystem units) =>
@@ -35,10 +35,13 @@ public static class FlowWords
     }
 
     /// <summary>With its sign and doubt: <c>+2.4 ± 1.6 cfm</c>.</summary>
-    public static string Signed(Difference difference, UnitSystem units)
+    public static string Signed(Difference difference, UnitSystem units) => Signed(difference.Of, units);
+
+    /// <inheritdoc cref="Signed(Difference, UnitSystem)"/>
+    public static string Signed(Estimate flow, UnitSystem units)
     {
-        var words = Print.WithDoubt(difference.Of.Value, difference.Of.Expanded(Level), Dimension.VolumeFlow, units);
-        return difference.Of.Value > 0 ? $"+{words}" : words.Replace('-', '−');
+        var words = Print.WithDoubt(flow.Value, flow.Expanded(Level), Dimension.VolumeFlow, units);
+        return flow.Value > 0 ? $"+{words}" : words.Replace('-', '−');
     }
 
     /// <summary><c>Real, 97 in 100.</c></summary>
@@ -52,9 +55,9 @@ public static class FlowWords
     private static int Chance(Difference difference) =>
         (int)Math.Clamp(Math.Floor(100 * Math.Max(difference.ProbabilityOfGain, 1 - difference.ProbabilityOfGain)), 50, 99);
 
-    private static (string Value, string Doubt) Split(Estimate flow, UnitSystem units)
+    private static (string Value, string Doubt) Split(Estimate flow, UnitSystem units, Dimension dimension)
     {
-        var whole = Print.WithDoubt(flow.Value, flow.Expanded(Level), Dimension.VolumeFlow, units);
+        var whole = Print.WithDoubt(flow.Value, flow.Expanded(Level), dimension, units);
         var at = whole.IndexOf(' ', StringComparison.Ordinal);
         return at < 0 ? (whole, "") : (whole[..at], whole[(at + 1)..]);
     }
