@@ -1,0 +1,146 @@
+using System.Runtime.CompilerServices;
+using Portwright.Engine.Gas.Lanes;
+
+namespace Portwright.Engine.Gas.Ends;
+
+/// <summary>Inputs and results of all openings, one row a quantity, so that several are solved side by side.</summary>
+internal sealed unsafe class OpeningRows
+{
+    public const int Density = 0, Velocity = 1, Pressure = 2, K = 3, RestPressure = 4, RestDensity = 5, ShareIn = 6, ShareOut = 7, Mass = 8, Momentum = 9, Energy = 10;
+
+    private readonly double* _first;
+    private readonly int _stride;
+
+    public OpeningRows(int count)
+    {
+        Count = count;
+        _stride = (count + 7) / 8 * 8;
+        Owner = GC.AllocateArray<double>(11 * _stride + 8, pinned: true);
+        fixed (double* start = Owner)
+        {
+            _first = (double*)(((nint)start + 63) & ~(nint)63);
+        }
+
+        for (var row = 0; row <= ShareOut; row++)
+            new Span<double>(this[row], _stride).Fill(row switch { Velocity => 0, K => 1.4, _ => 1 });
+    }
+
+    public int Count { get; }
+
+    public double[] Owner { get; }
+
+    public double* this[int row] => _first + row * _stride;
+}
+
+/// <summary>The quasi-steady opening between a pipe's end and gas at rest, in either direction, solved to rounding.</summary>
+/// <remarks>
+/// <para>Between the pipe's gas and its end runs one pressure wave (<see cref="WaveCurve{T}"/>). Into the pipe: the reservoir's gas expands without loss to
+/// the pressure at the pipe's end, or to the speed of sound, in the effective area; the jet spreads over the pipe's section at that pressure and keeps
+/// its total enthalpy. Out of the pipe: the gas at the end, brought to rest without loss, expands to the reservoir's pressure or to the speed of sound
+/// in the effective area. Source: R. S. Benson, The Thermodynamics and Gas Dynamics of Internal-Combustion Engines, vol. 1 (1982); D. E. Winterbone,
+/// R. J. Pearson, Theory of Engine Manifold Design (2000): constant-pressure valve model. Nozzle: <see cref="Physics.TestPiece.Nozzle"/> states it.</para>
+/// <para>Unknown is the pressure at the end, between that of a closed end and that of the reservoir (or the sonic one), where the balance of mass
+/// squared changes sign; the secant is kept inside that bracket. With the pipe's full section the same equations give the free open end, also sonic.</para>
+/// </remarks>
+internal static unsafe class Openings<T>
+    where T : struct, ILanes<T>
+{
+    private const int MostTries = 12;
+
+    [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
+    public static void Solve(OpeningRows rows)
+    {
+        T zero = T.All(0), one = T.All(1), two = T.All(2), tiny = T.All(1e-300);
+        for (var i = 0; i < rows.Count; i += T.Count)
+        {
+            T density = T.Load(rows[OpeningRows.Density] + i), velocity = T.Load(rows[OpeningRows.Velocity] + i), pressure = T.Load(rows[OpeningRows.Pressure] + i);
+            T k = T.Load(rows[OpeningRows.K] + i), restPressure = T.Load(rows[OpeningRows.RestPressure] + i), restDensity = T.Load(rows[OpeningRows.RestDensity] + i);
+            T sound = T.Sqrt(k * pressure / density), kLess = k - one, kMore = k + one;
+
+            // The pressure of a closed end says which way the gas goes.
+            var half = T.All(0.25) * kMore * density * velocity * velocity;
+            var stopped = pressure + half + T.Sqrt(half * half + k * pressure * density * velocity * velocity);
+            var emptied = pressure * T.Exp(two * k / kLess * T.Log(T.Max(one + T.All(0.5) * kLess * velocity / sound, T.All(1e-6))));
+            var closed = T.Choose(velocity, stopped, emptied);
+            var outward = closed - restPressure;
+            var share = T.Choose(outward, T.Load(rows[OpeningRows.ShareOut] + i), T.Load(rows[OpeningRows.ShareIn] + i));
+
+            // Outwards the end is never below its sonic pressure; where the pipe runs supersonic, behind a standing shock.
+            var mach = velocity / sound;
+            var sonicRatio = T.Max(two / kMore + kLess / kMore * mach, tiny);
+            var sonic = pressure * T.Exp(two * k / kLess * T.Log(sonicRatio));
+            var standing = pressure * (one + two * k / kMore * (mach * mach - one));
+            var lowest = T.Max(restPressure, T.Choose(mach - one, standing, sonic));
+            var span = T.Max(T.Choose(outward, closed - lowest, restPressure - closed), zero);
+            var sign = T.Choose(outward, zero - one, one);
+
+            // First guess: small waves through an orifice.
+            var drop = T.Abs(outward);
+            var a = two * share * share * T.Choose(outward, density, restDensity);
+            var b = T.Choose(outward, one - share * share, one) / (sound * sound);
+            var x = T.Min(two * a * drop / (a + T.Sqrt(a * a + T.All(4) * a * b * drop) + tiny), span);
+            var restHeat = restPressure / restDensity;
+            var end = new End(density, velocity, pressure, sound, k, outward, share, restPressure, restHeat);
+            var balance = end.Balance(T.MultiplyAdd(sign, x, closed), out _, out _, out _);
+            T low = zero, high = span;
+            var step = zero - balance / (a + two * b * x + tiny);
+            for (var attempt = 0; attempt < MostTries; attempt++)
+            {
+                low = T.Choose(balance, low, x);
+                high = T.Choose(balance, x, high);
+                var next = x + step;
+                // Outside its bracket the secant gives way to the middle.
+                var inside = T.Min(next - low, high - next);
+                next = T.Choose(inside, next, T.Choose(T.Abs(step) - T.All(1e-15) * span, T.All(0.5) * (low + high), x));
+                var moved = next - x;
+                if ((T.Abs(moved) - T.All(2e-16) * closed).Greatest() <= 0) break;
+                var after = end.Balance(T.MultiplyAdd(sign, next, closed), out _, out _, out _);
+                var change = after - balance;
+                step = T.Choose(T.Abs(change), zero - after * moved / T.Choose(T.Abs(change), change, one), zero);
+                (x, balance) = (next, after);
+            }
+
+            var p = T.MultiplyAdd(sign, x, closed);
+            var left = end.Balance(p, out var r, out var u, out var totalHeat);
+            // A supersonic stream that the opening takes whole swallows the shock.
+            var swallowed = T.Choose(outward, T.Choose(mach - one, T.All(-1e-6) * (r * u) * (r * u) - left, zero), zero);
+            r = T.Choose(swallowed, density, r);
+            u = T.Choose(swallowed, velocity, u);
+            p = T.Choose(swallowed, pressure, p);
+            totalHeat = T.Choose(swallowed, k / kLess * pressure / density + T.All(0.5) * velocity * velocity, totalHeat);
+            var mass = r * u;
+            mass.Store(rows[OpeningRows.Mass] + i);
+            T.MultiplyAdd(mass, u, p).Store(rows[OpeningRows.Momentum] + i);
+            (mass * totalHeat).Store(rows[OpeningRows.Energy] + i);
+        }
+    }
+
+    /// <summary>One end and what stands before it.</summary>
+    private readonly struct End(T density, T velocity, T pressure, T sound, T k, T outward, T share, T restPressure, T restHeat)
+    {
+        private readonly T _critical = T.Exp(k / (k - T.All(1)) * T.Log(T.All(2) / (k + T.All(1))));
+
+        /// <summary>Squared mass flow of the pipe's wave less that of the opening, outwards; inwards the same. Rises from a closed end's pressure on.</summary>
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public T Balance(T p, out T r, out T u, out T totalHeat)
+        {
+            T one = T.All(1), two = T.All(2), half = T.All(0.5);
+            var kLess = k - one;
+            var perK = k / kLess;
+            var (change, behind) = WaveCurve<T>.Across(density, pressure, sound, k, p);
+            u = velocity - change;
+            var kinetic = half * u * u;
+            // Inwards the gas behind the end is the reservoir's; its speed is bounded at Mach 3 so that no temperature falls below zero.
+            var spread = T.Max(restHeat - kinetic / perK, T.All(0.35) * restHeat);
+            r = T.Choose(outward, behind, p / spread);
+            totalHeat = T.Choose(outward, perK * p / behind + kinetic, perK * restHeat);
+
+            var heat = totalHeat / perK;
+            var total = T.Choose(outward, p * T.Exp(perK * T.Log(heat * r / p)), restPressure);
+            var logRatio = T.Log(T.Max(T.Min(T.Choose(outward, restPressure, p) / total, one), _critical));
+            var nozzle = two * perK * total * total / heat * T.Exp(two / k * logRatio) * (one - T.Exp(kLess / k * logRatio));
+            var mass = r * u;
+            return mass * mass - share * share * nozzle;
+        }
+    }
+}

@@ -1,0 +1,59 @@
+namespace Portwright.Engine.Gas;
+
+/// <summary>One of a pipe's two ends.</summary>
+public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
+{
+    public static PipeEnd First(Pipe pipe) => new(pipe, false);
+
+    public static PipeEnd Last(Pipe pipe) => new(pipe, true);
+
+    /// <summary>Section at the end, m2.</summary>
+    public double Area => IsLast ? Pipe.Shape.FaceAreas[^1] : Pipe.Shape.FaceAreas[0];
+
+    public override string ToString() => $"{(IsLast ? "last" : "first")} end of {Pipe.Name}";
+
+    /// <summary>The gas at the end half a step ahead, velocity counted outwards; the slope may not carry its burnt share past none or all.</summary>
+    internal unsafe GasState Edge
+    {
+        get
+        {
+            var m = Pipe.Memory;
+            var (row, cell, sign) = IsLast ? (PipeMemory.LastEdge, m.Cells - 1, 1) : (PipeMemory.FirstEdge, 0, -1);
+            return new(m[row][cell], sign * m[row + 1][cell], m[row + 2][cell], Math.Clamp(m[row + 3][cell], 0, 1));
+        }
+    }
+
+    /// <summary>Sets what flows through the end, given outwards.</summary>
+    internal unsafe void SetFlow(in Ends.EndFlow flow)
+    {
+        var m = Pipe.Memory;
+        var (face, sign) = IsLast ? (m.Cells, 1) : (0, -1);
+        m[PipeMemory.Flow][face] = sign * flow.Mass;
+        m[PipeMemory.Flow + 1][face] = flow.Momentum;
+        m[PipeMemory.Flow + 2][face] = sign * flow.Energy;
+        m[PipeMemory.Flow + 3][face] = sign * flow.Burnt;
+    }
+
+    /// <summary>Fills the cell beyond the end so that the end cell gets a slope: the mirror image at a wall, else what the cells inside say.</summary>
+    internal unsafe void FillBeyond(bool wall)
+    {
+        var m = Pipe.Memory;
+        var (beyond, inward) = IsLast ? (m.Cells, -1) : (-1, 1);
+        for (var row = 0; row < 4; row++)
+        {
+            var w = m[row] + beyond;
+            double here = w[inward], next = w[2 * inward], third = w[3 * inward];
+            if (wall) w[0] = row == PipeMemory.Velocity ? -here : here;
+            else
+            {
+                double a = next - here, b = third - next;
+                // The smaller of two slopes inside, none where they disagree: van Leer's mean then sees a smooth continuation and no more.
+                w[0] = here - (a * b > 0 ? Math.Abs(a) < Math.Abs(b) ? a : b : 0);
+            }
+        }
+
+        // A steep fall towards the end must not continue below nothing.
+        m[PipeMemory.Density][beyond] = Math.Max(m[PipeMemory.Density][beyond], 0.05 * m[PipeMemory.Density][beyond + inward]);
+        m[PipeMemory.Pressure][beyond] = Math.Max(m[PipeMemory.Pressure][beyond], 0.05 * m[PipeMemory.Pressure][beyond + inward]);
+    }
+}

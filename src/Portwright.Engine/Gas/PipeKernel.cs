@@ -1,0 +1,51 @@
+using System.Runtime.Intrinsics;
+using Portwright.Engine.Gas.Lanes;
+
+namespace Portwright.Engine.Gas;
+
+/// <summary>The arithmetic of a step over the cells of one pipe, in three passes; how many cells at once is chosen once.</summary>
+internal abstract class PipeKernel
+{
+    public static readonly PipeKernel One = new PipeKernel<OneLane>();
+
+    public static readonly PipeKernel Four = new PipeKernel<FourLanes>();
+
+    public static readonly PipeKernel Eight = new PipeKernel<EightLanes>();
+
+    /// <summary>The widest that this machine works on in hardware.</summary>
+    public static readonly PipeKernel Widest =
+        Vector512.IsHardwareAccelerated ? Eight : Vector256.IsHardwareAccelerated ? Four : One;
+
+    /// <summary>Cells worked on at once.</summary>
+    public abstract int Lanes { get; }
+
+    /// <summary>Slopes in the cells, and the gas at both borders of each cell half a step ahead.</summary>
+    /// <param name="m">The pipe's rows; the cell before the first and the one after the last must hold what the slopes there need.</param>
+    /// <param name="n">The pipe's constants.</param>
+    /// <param name="step">Time step, s.</param>
+    /// <param name="order">1 for second order; 0 for flat cells (first order, safest).</param>
+    public abstract void Predict(PipeMemory m, in PipeNumbers n, double step, double order);
+
+    /// <summary>Flow through all borders between cells; both ends are set by what stands there.</summary>
+    public abstract void Flows(PipeMemory m, in PipeNumbers n);
+
+    /// <summary>The gas after the step, and what the next step wants to know of it.</summary>
+    public abstract StepSigns Update(PipeMemory m, in PipeNumbers n, double step);
+
+    /// <summary>Friction and heat coefficients from the gas now in the pipe.</summary>
+    public abstract void Wall(PipeMemory m, in PipeNumbers n);
+}
+
+/// <summary>Constants of one pipe.</summary>
+/// <param name="K">Heat capacity ratio.</param>
+/// <param name="R">Gas constant, J/(kg K).</param>
+/// <param name="CellLength">m.</param>
+/// <param name="WallHeat">Specific heat times the wall's temperature, J/kg.</param>
+/// <param name="HeatPerFriction">Heat coefficient over friction coefficient, Pr^(-2/3); zero for a wall that passes no heat.</param>
+internal readonly record struct PipeNumbers(double K, double R, double CellLength, double WallHeat, double HeatPerFriction);
+
+/// <summary>What a step left behind: fastest wave, lowest density and pressure.</summary>
+internal readonly record struct StepSigns(double Fastest, double LeastDensity, double LeastPressure)
+{
+    public bool Sound => LeastDensity > 0 && LeastPressure > 0 && double.IsFinite(Fastest);
+}

@@ -1,0 +1,125 @@
+using Portwright.Engine.Gas.Ends;
+using Portwright.Engine.Gas.Lanes;
+
+namespace Portwright.Engine.Gas;
+
+public sealed unsafe partial class PipeNetwork
+{
+    private const int MostHalvings = 20;
+
+    /// <summary>Tries a step; where it would leave a cell without gas or pressure, takes two of half the length with flat cells instead.</summary>
+    private void Advance(double step, double order, int halvings)
+    {
+        if (!_ready) MakeReady();
+        if (Try(step, order)) return;
+        if (halvings >= MostHalvings)
+            throw new InvalidOperationException($"The gas in the pipes has no solution that stays above a vacuum at a step of {step:R} s.");
+        foreach (var pipe in _pipes) pipe.Restate();
+        Advance(0.5 * step, 0, halvings + 1);
+        Advance(0.5 * step, 0, halvings + 1);
+    }
+
+    private bool Try(double step, double order)
+    {
+        if (_stepsToWall-- == 0)
+        {
+            foreach (var pipe in _pipes)
+                if (pipe.FrictionFollowsGas) _kernel.Wall(pipe.Memory, pipe.Numbers);
+            _stepsToWall = WallEvery - 1;
+        }
+
+        foreach (var wall in _walls) wall.FillBeyond(wall: true);
+        foreach (var (end, _) in _endless) end.FillBeyond(wall: false);
+        foreach (var (end, _, _) in _openings) end.FillBeyond(wall: false);
+        foreach (var junction in _junctions)
+            foreach (var end in junction) end.FillBeyond(wall: false);
+
+        foreach (var pipe in _pipes)
+        {
+            _kernel.Predict(pipe.Memory, pipe.Numbers, step, order);
+            _kernel.Flows(pipe.Memory, pipe.Numbers);
+        }
+
+        foreach (var wall in _walls)
+        {
+            var edge = wall.Edge;
+            wall.SetFlow(new(0, ClosedEnd.Pressure(edge.Density, edge.Velocity, edge.Pressure, wall.Pipe.Gas.HeatCapacityRatio), 0, 0));
+        }
+
+        foreach (var (end, beyond) in _endless) end.SetFlow(Through(end, beyond));
+        SolveOpenings(step);
+        foreach (var junction in _junctions) Solve(junction);
+
+        var sound = true;
+        foreach (var pipe in _pipes)
+        {
+            var signs = _kernel.Update(pipe.Memory, pipe.Numbers, step);
+            sound &= signs.Sound;
+            pipe.Fastest = signs.Fastest;
+        }
+
+        if (!sound) return false;
+        foreach (var pipe in _pipes) pipe.Memory.Swap();
+        for (var i = 0; i < _reservoirs.Length; i++) _reservoirs[i].Take(_taking[3 * i], _taking[3 * i + 1], _taking[3 * i + 2], step);
+        if (order == 0) FlatSteps++;
+        return true;
+    }
+
+    /// <summary>The same flow as between two cells, with gas beyond that never changes.</summary>
+    private static EndFlow Through(PipeEnd end, GasState beyond)
+    {
+        var edge = end.Edge;
+        var k = end.Pipe.Gas.HeatCapacityRatio;
+        Hllc<OneLane>.Flow(
+            edge.Density, edge.Velocity, edge.Pressure, edge.Burnt, edge.SoundSpeed(k),
+            beyond.Density, beyond.Velocity, beyond.Pressure, beyond.Burnt, beyond.SoundSpeed(k),
+            k / (k - 1), out var mass, out var momentum, out var energy, out var burnt);
+        return new(mass, momentum, energy, burnt);
+    }
+
+    private void SolveOpenings(double step)
+    {
+        if (_openings.Count == 0) return;
+        for (var i = 0; i < _openings.Count; i++)
+        {
+            var (end, beyond, opening) = _openings[i];
+            var edge = end.Edge;
+            var rest = beyond.Midway(step);
+            var gas = end.Pipe.Gas;
+            _rows[OpeningRows.Density][i] = edge.Density;
+            _rows[OpeningRows.Velocity][i] = edge.Velocity;
+            _rows[OpeningRows.Pressure][i] = edge.Pressure;
+            _rows[OpeningRows.K][i] = gas.HeatCapacityRatio;
+            _rows[OpeningRows.RestPressure][i] = rest.Pressure;
+            _rows[OpeningRows.RestDensity][i] = gas.Density(rest.Pressure, rest.Temperature);
+            _rows[OpeningRows.ShareIn][i] = Math.Clamp(opening.AreaIntoPipe / end.Area, 0, 1);
+            _rows[OpeningRows.ShareOut][i] = Math.Clamp(opening.AreaOutOfPipe / end.Area, 0, 1);
+        }
+
+        if (_kernel.Lanes == 8) Openings<EightLanes>.Solve(_rows);
+        else if (_kernel.Lanes == 4) Openings<FourLanes>.Solve(_rows);
+        else Openings<OneLane>.Solve(_rows);
+
+        Array.Clear(_taking);
+        for (var i = 0; i < _openings.Count; i++)
+        {
+            var (end, beyond, opening) = _openings[i];
+            double mass = _rows[OpeningRows.Mass][i], energy = _rows[OpeningRows.Energy][i];
+            var burnt = mass * (mass > 0 ? end.Edge.Burnt : beyond.Midway(step).Burnt);
+            end.SetFlow(new(mass, _rows[OpeningRows.Momentum][i], energy, burnt));
+            var area = end.Area;
+            var at = 3 * _reservoirOfOpening[i];
+            _taking[at] += step * area * mass;
+            _taking[at + 1] += step * area * energy;
+            _taking[at + 2] += step * area * burnt;
+            opening.MassFlow = -area * mass;
+        }
+    }
+
+    private void Solve(PipeEnd[] junction)
+    {
+        for (var i = 0; i < junction.Length; i++) _branches[i] = new(junction[i].Edge, junction[i].Area, junction[i].Pipe.Gas.HeatCapacityRatio);
+        Junction.Solve(_branches.AsSpan(0, junction.Length), _flows);
+        for (var i = 0; i < junction.Length; i++) junction[i].SetFlow(_flows[i]);
+    }
+}

@@ -1,0 +1,29 @@
+using System.Globalization;
+
+namespace Portwright.Engine;
+
+/// <summary>Refuses arguments outside their stated range: a programmer's mistake, so it throws.</summary>
+internal static class Require
+{
+    public static double Positive(double value, string name, string unit)
+    {
+        if (!(value > 0) || double.IsInfinity(value)) Refuse(value, name, $"a finite number above zero, in {unit}");
+        return value;
+    }
+
+    public static double NotNegative(double value, string name, string unit)
+    {
+        if (!(value >= 0) || double.IsInfinity(value)) Refuse(value, name, $"a finite number, zero or above, in {unit}");
+        return value;
+    }
+
+    public static double Between(double value, double low, double high, string name, string unit)
+    {
+        if (!(value >= low && value <= high))
+            Refuse(value, name, string.Create(CultureInfo.InvariantCulture, $"{low} to {high} {unit}"));
+        return value;
+    }
+
+    public static void Refuse(double value, string name, string range) =>
+        throw new ArgumentOutOfRangeException(name, value, $"{name} must be {range}.");
+}
