@@ -19,14 +19,14 @@ internal static class Hllc<T>
         T zero = T.All(0), half = T.All(0.5);
         T back = T.Min(ul - cl, ur - cr), fore = T.Max(ul + cl, ur + cr);
         T ml = rl * (back - ul), mr = rr * (fore - ur);
-        var contact = (pr - pl + T.MultiplyAdd(ul, ml, zero - ur * mr)) / (ml - mr);
+        var contact = (pr - pl + T.LessProduct(ur, mr, ul * ml)) / (ml - mr);
         var s = T.Choose(contact, T.Min(back, zero), T.Max(fore, zero));
         T r = T.Choose(contact, rl, rr), u = T.Choose(contact, ul, ur), p = T.Choose(contact, pl, pr), y = T.Choose(contact, yl, yr);
         var t = s * (contact - u) / (s - contact);
         var through = u + t;
         mass = r * through;
         momentum = T.MultiplyAdd(r, T.MultiplyAdd(u, u, s * t), p);
-        energy = T.MultiplyAdd(T.MultiplyAdd(perK, p, half * r * u * u), through, t * r * (s - u) * contact);
+        energy = T.MultiplyAdd(T.MultiplyAdd(half * r * u, u, perK * p), through, t * r * (s - u) * contact);
         burnt = y * mass;
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Portwright.Engine.Gas;
 
 /// <summary>One of a pipe's two ends.</summary>
@@ -15,6 +17,7 @@ public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
     /// <summary>The gas at the end half a step ahead, velocity counted outwards; the slope may not carry its burnt share past none or all.</summary>
     internal unsafe GasState Edge
     {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
         get
         {
             var m = Pipe.Memory;
@@ -24,6 +27,7 @@ public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
     }
 
     /// <summary>Sets what flows through the end, given outwards.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal unsafe void SetFlow(in Ends.EndFlow flow)
     {
         var m = Pipe.Memory;
@@ -34,22 +38,38 @@ public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
         m[PipeMemory.Flow + 3][face] = sign * flow.Burnt;
     }
 
-    /// <summary>Fills the cell beyond the end so that the end cell gets a slope: the mirror image at a wall, else what the cells inside say.</summary>
-    internal unsafe void FillBeyond(bool wall)
+    /// <summary>Lets nothing pass: the wall's pressure alone acts on the end.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal void Close()
+    {
+        var edge = Edge;
+        SetFlow(new(0, Ends.ClosedEnd.Pressure(edge.Density, edge.Velocity, edge.Pressure, Pipe.Gas.HeatCapacityRatio), 0, 0));
+    }
+
+    /// <summary>Fills the cell beyond a wall with the mirror image of the end cell, so that the end cell gets a slope.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal unsafe void Mirror()
+    {
+        var m = Pipe.Memory;
+        var (beyond, cell) = IsLast ? (m.Cells, m.Cells - 1) : (-1, 0);
+        m[PipeMemory.Density][beyond] = m[PipeMemory.Density][cell];
+        m[PipeMemory.Velocity][beyond] = -m[PipeMemory.Velocity][cell];
+        m[PipeMemory.Pressure][beyond] = m[PipeMemory.Pressure][cell];
+        m[PipeMemory.Burnt][beyond] = m[PipeMemory.Burnt][cell];
+    }
+
+    /// <summary>Fills the cell beyond an end that is no wall with what the cells inside say: the smaller of two slopes, none where they disagree.</summary>
+    /// <remarks>Van Leer's mean then sees a smooth continuation and no more.</remarks>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    internal unsafe void Continue()
     {
         var m = Pipe.Memory;
         var (beyond, inward) = IsLast ? (m.Cells, -1) : (-1, 1);
         for (var row = 0; row < 4; row++)
         {
             var w = m[row] + beyond;
-            double here = w[inward], next = w[2 * inward], third = w[3 * inward];
-            if (wall) w[0] = row == PipeMemory.Velocity ? -here : here;
-            else
-            {
-                double a = next - here, b = third - next;
-                // The smaller of two slopes inside, none where they disagree: van Leer's mean then sees a smooth continuation and no more.
-                w[0] = here - (a * b > 0 ? Math.Abs(a) < Math.Abs(b) ? a : b : 0);
-            }
+            double here = w[inward], a = w[2 * inward] - here, b = w[3 * inward] - w[2 * inward];
+            w[0] = here - (a * b > 0 ? Math.Abs(a) < Math.Abs(b) ? a : b : 0);
         }
 
         // A steep fall towards the end must not continue below nothing.

@@ -23,8 +23,18 @@ internal abstract class PipeKernel
     /// <param name="m">The pipe's rows; the cell before the first and the one after the last must hold what the slopes there need.</param>
     /// <param name="n">The pipe's constants.</param>
     /// <param name="step">Time step, s.</param>
-    /// <param name="order">1 for second order; 0 for flat cells (first order, safest).</param>
-    public abstract void Predict(PipeMemory m, in PipeNumbers n, double step, double order);
+    public abstract void Predict(PipeMemory m, in PipeNumbers n, double step);
+
+    /// <summary>Flat cells that stay as they are: first order and safest, for the step that second order cannot take.</summary>
+    public static unsafe void Flat(PipeMemory m)
+    {
+        for (var row = 0; row < 4; row++)
+        {
+            var cells = new ReadOnlySpan<double>(m[row], m.Cells);
+            cells.CopyTo(new(m[PipeMemory.FirstEdge + row], m.Cells));
+            cells.CopyTo(new(m[PipeMemory.LastEdge + row], m.Cells));
+        }
+    }
 
     /// <summary>Flow through all borders between cells; both ends are set by what stands there.</summary>
     public abstract void Flows(PipeMemory m, in PipeNumbers n);

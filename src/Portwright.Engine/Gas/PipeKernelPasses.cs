@@ -21,115 +21,118 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
     public override int Lanes => T.Count;
 
     [MethodImpl(Whole)]
-    public override void Predict(PipeMemory m, in PipeNumbers n, double step, double order)
+    public override void Predict(PipeMemory m, in PipeNumbers n, double step)
     {
-        double* density = m[PipeMemory.Density], velocity = m[PipeMemory.Velocity], pressure = m[PipeMemory.Pressure], burnt = m[PipeMemory.Burnt];
-        double* areaSlope = m[PipeMemory.AreaSlope], friction = m[PipeMemory.Friction], heat = m[PipeMemory.Heat];
-        double* first0 = m[PipeMemory.FirstEdge], first1 = m[PipeMemory.FirstEdge + 1], first2 = m[PipeMemory.FirstEdge + 2], first3 = m[PipeMemory.FirstEdge + 3];
-        double* last0 = m[PipeMemory.LastEdge], last1 = m[PipeMemory.LastEdge + 1], last2 = m[PipeMemory.LastEdge + 2], last3 = m[PipeMemory.LastEdge + 3];
-        T half = T.All(0.5 * order), zero = T.All(0), one = T.All(1), kept = T.All(Kept), k = T.All(n.K);
-        T ahead = T.All(-0.5 * order * step / n.CellLength), time = T.All(0.5 * order * step);
-        T kLess = T.All(n.K - 1), perK = T.All(n.K / (n.K - 1)), wallHeat = T.All(n.WallHeat);
-        var cells = m.Cells;
-        for (var i = 0; i < cells; i += T.Count)
+        double* gas = m[PipeMemory.Density], shape = m[PipeMemory.AreaSlope], first = m[PipeMemory.FirstEdge], last = m[PipeMemory.LastEdge];
+        nint row = m.Stride, row2 = 2 * row, row3 = 3 * row;
+        T half = T.All(0.5), kept = T.All(Kept), k = T.All(n.K), ahead = T.All(-step / n.CellLength), time = T.All(0.5 * step);
+        T timeHeat = T.All(0.5 * step * (n.K - 1)), perK = T.All(n.K / (n.K - 1)), wallHeat = T.All(n.WallHeat);
+        for (var left = m.Cells; left > 0; left -= T.Count)
         {
-            T r = T.Load(density + i), u = T.Load(velocity + i), p = T.Load(pressure + i), y = T.Load(burnt + i);
-            var sr = Slope(T.Load(density + i - 1), r, T.Load(density + i + 1));
-            var su = Slope(T.Load(velocity + i - 1), u, T.Load(velocity + i + 1));
-            var sp = Slope(T.Load(pressure + i - 1), p, T.Load(pressure + i + 1));
-            var sy = Slope(T.Load(burnt + i - 1), y, T.Load(burnt + i + 1));
-            var spread = T.MultiplyAdd(u, T.Load(areaSlope + i), su);
+            T r = T.Load(gas), u = T.Load(gas + row), p = T.Load(gas + row2), y = T.Load(gas + row3);
+            var sr = HalfSlope(T.Load(gas - 1), r, T.Load(gas + 1));
+            var su = HalfSlope(T.Load(gas + row - 1), u, T.Load(gas + row + 1));
+            var sp = HalfSlope(T.Load(gas + row2 - 1), p, T.Load(gas + row2 + 1));
+            var sy = HalfSlope(T.Load(gas + row3 - 1), y, T.Load(gas + row3 + 1));
+            var spread = T.MultiplyAdd(half * u, T.Load(shape), su);
             var speed = T.Abs(u);
-            var drag = T.Load(friction + i) * speed * u;
-            var warmth = T.Load(heat + i) * speed * T.MultiplyAdd(wallHeat, r, zero - perK * p) * kLess;
-            var dr = ahead * T.MultiplyAdd(u, sr, r * spread);
-            var du = T.MultiplyAdd(ahead, T.MultiplyAdd(u, su, sp / r), zero - time * drag);
-            var dp = T.MultiplyAdd(ahead, T.MultiplyAdd(u, sp, k * p * spread), time * warmth);
-            var dy = ahead * u * sy;
+            var drag = T.Load(shape + row) * speed * u;
+            var warmth = T.Load(shape + row2) * speed * T.LessProduct(perK, p, wallHeat * r);
+            var r1 = T.MultiplyAdd(ahead, T.MultiplyAdd(u, sr, r * spread), r);
+            var u1 = T.MultiplyAdd(ahead, T.MultiplyAdd(u, su, sp / r), T.LessProduct(time, drag, u));
+            var p1 = T.MultiplyAdd(ahead, T.MultiplyAdd(u, sp, k * p * spread), T.MultiplyAdd(timeHeat, warmth, p));
+            var y1 = T.MultiplyAdd(ahead, u * sy, y);
 
             var floor = kept * r;
-            T.Max(r + (dr - half * sr), floor).Store(first0 + i);
-            T.Max(r + T.MultiplyAdd(half, sr, dr), floor).Store(last0 + i);
-            (u + (du - half * su)).Store(first1 + i);
-            (u + T.MultiplyAdd(half, su, du)).Store(last1 + i);
+            T.Max(r1 - sr, floor).Store(first);
+            T.Max(r1 + sr, floor).Store(last);
+            (u1 - su).Store(first + row);
+            (u1 + su).Store(last + row);
             floor = kept * p;
-            T.Max(p + (dp - half * sp), floor).Store(first2 + i);
-            T.Max(p + T.MultiplyAdd(half, sp, dp), floor).Store(last2 + i);
-            (y + (dy - half * sy)).Store(first3 + i);
-            (y + T.MultiplyAdd(half, sy, dy)).Store(last3 + i);
+            T.Max(p1 - sp, floor).Store(first + row2);
+            T.Max(p1 + sp, floor).Store(last + row2);
+            (y1 - sy).Store(first + row3);
+            (y1 + sy).Store(last + row3);
+            gas += T.Count;
+            shape += T.Count;
+            first += T.Count;
+            last += T.Count;
         }
     }
 
     [MethodImpl(Whole)]
     public override void Flows(PipeMemory m, in PipeNumbers n)
     {
-        double* sound = m[PipeMemory.Sound];
-        double* left0 = m[PipeMemory.LastEdge], left1 = m[PipeMemory.LastEdge + 1], left2 = m[PipeMemory.LastEdge + 2], left3 = m[PipeMemory.LastEdge + 3];
-        double* right0 = m[PipeMemory.FirstEdge], right1 = m[PipeMemory.FirstEdge + 1], right2 = m[PipeMemory.FirstEdge + 2], right3 = m[PipeMemory.FirstEdge + 3];
-        double* mass = m[PipeMemory.Flow], momentum = m[PipeMemory.Flow + 1], energy = m[PipeMemory.Flow + 2], burnt = m[PipeMemory.Flow + 3];
+        double* sound = m[PipeMemory.Sound], before = m[PipeMemory.LastEdge] - 1, after = m[PipeMemory.FirstEdge], flow = m[PipeMemory.Flow];
+        nint row = m.Stride, row2 = 2 * row, row3 = 3 * row;
         var perK = T.All(n.K / (n.K - 1));
-        var cells = m.Cells;
-        for (var i = 0; i < cells; i += T.Count)
+        for (var left = m.Cells; left > 0; left -= T.Count)
         {
             // The sound of the cell stands for that of its borders: a root and a division less for each.
-            T rl = T.Load(left0 + i - 1), ul = T.Load(left1 + i - 1), pl = T.Load(left2 + i - 1), yl = T.Load(left3 + i - 1), cl = T.Load(sound + i - 1);
-            T rr = T.Load(right0 + i), ur = T.Load(right1 + i), pr = T.Load(right2 + i), yr = T.Load(right3 + i), cr = T.Load(sound + i);
-            Hllc<T>.Flow(rl, ul, pl, yl, cl, rr, ur, pr, yr, cr, perK, out var f0, out var f1, out var f2, out var f3);
-            f0.Store(mass + i);
-            f1.Store(momentum + i);
-            f2.Store(energy + i);
-            f3.Store(burnt + i);
+            Hllc<T>.Flow(
+                T.Load(before), T.Load(before + row), T.Load(before + row2), T.Load(before + row3), T.Load(sound - 1),
+                T.Load(after), T.Load(after + row), T.Load(after + row2), T.Load(after + row3), T.Load(sound),
+                perK, out var mass, out var momentum, out var energy, out var burnt);
+            mass.Store(flow);
+            momentum.Store(flow + row);
+            energy.Store(flow + row2);
+            burnt.Store(flow + row3);
+            sound += T.Count;
+            before += T.Count;
+            after += T.Count;
+            flow += T.Count;
         }
     }
 
     [MethodImpl(Whole)]
     public override StepSigns Update(PipeMemory m, in PipeNumbers n, double step)
     {
-        int now = m.Now, then = m.Then;
-        double* old0 = m[now], old1 = m[now + 1], old2 = m[now + 2], old3 = m[now + 3];
-        double* new0 = m[then], new1 = m[then + 1], new2 = m[then + 2], new3 = m[then + 3];
-        double* first0 = m[PipeMemory.FirstEdge], first1 = m[PipeMemory.FirstEdge + 1], first2 = m[PipeMemory.FirstEdge + 2];
-        double* last0 = m[PipeMemory.LastEdge], last1 = m[PipeMemory.LastEdge + 1], last2 = m[PipeMemory.LastEdge + 2];
-        double* mass = m[PipeMemory.Flow], momentum = m[PipeMemory.Flow + 1], energy = m[PipeMemory.Flow + 2], burntFlow = m[PipeMemory.Flow + 3];
-        double* area = m[PipeMemory.FaceArea], inverseVolume = m[PipeMemory.InverseVolume], friction = m[PipeMemory.Friction], heat = m[PipeMemory.Heat];
-        double* density = m[PipeMemory.Density], velocity = m[PipeMemory.Velocity], pressure = m[PipeMemory.Pressure], burnt = m[PipeMemory.Burnt], sound = m[PipeMemory.Sound];
+        // One pointer a group of rows, and the distances of one to three rows: as many addresses as the machine has registers for.
+        double* old = m[m.Now], next = m[m.Then], first = m[PipeMemory.FirstEdge], last = m[PipeMemory.LastEdge], flow = m[PipeMemory.Flow], shape = m[PipeMemory.AreaSlope], gas = m[PipeMemory.Velocity];
+        nint row = m.Stride, row2 = 2 * row, row3 = 3 * row;
         T dt = T.All(step), half = T.All(0.5), zero = T.All(0), one = T.All(1), k = T.All(n.K), kLess = T.All(n.K - 1), perK = T.All(n.K / (n.K - 1)), wallHeat = T.All(n.WallHeat);
         T fastest = zero, leastDensity = T.All(double.MaxValue), leastPressure = leastDensity;
-        var cells = m.Cells;
-        for (var i = 0; i < cells; i += T.Count)
+        for (var left = m.Cells; left > 0; left -= T.Count)
         {
-            T a = T.Load(area + i), b = T.Load(area + i + 1), scale = dt * T.Load(inverseVolume + i);
-            T rm = half * (T.Load(first0 + i) + T.Load(last0 + i)), um = half * (T.Load(first1 + i) + T.Load(last1 + i)), pm = half * (T.Load(first2 + i) + T.Load(last2 + i));
-            var speed = T.Abs(um);
-            var drag = dt * T.Load(friction + i) * rm * speed * um;
-            var warmth = dt * T.Load(heat + i) * speed * T.MultiplyAdd(wallHeat, rm, zero - perK * pm);
+            T scale = dt * T.Load(shape - row), a = scale * T.Load(shape - row2), b = scale * T.Load(shape - row2 + 1);
+            T rm = half * (T.Load(first) + T.Load(last)), um = half * (T.Load(first + row) + T.Load(last + row)), pm = half * (T.Load(first + row2) + T.Load(last + row2));
+            var travel = dt * T.Abs(um);
+            var drag = T.Load(shape + row) * travel * rm;
+            var warmth = T.Load(shape + row2) * travel;
 
-            var r = T.MultiplyAdd(scale, T.MultiplyAdd(a, T.Load(mass + i), zero - b * T.Load(mass + i + 1)), T.Load(old0 + i));
+            var r = T.LessProduct(b, T.Load(flow + 1), T.MultiplyAdd(a, T.Load(flow), T.Load(old)));
             // The wall's push on a tapering cell is taken out of both borders: still gas leaves exactly nothing.
-            var push = T.MultiplyAdd(a, T.Load(momentum + i) - pm, zero - b * (T.Load(momentum + i + 1) - pm));
-            var ru = T.MultiplyAdd(scale, push, T.Load(old1 + i) - drag);
-            var e = T.MultiplyAdd(scale, T.MultiplyAdd(a, T.Load(energy + i), zero - b * T.Load(energy + i + 1)), T.Load(old2 + i) + warmth);
-            var ry = T.MultiplyAdd(scale, T.MultiplyAdd(a, T.Load(burntFlow + i), zero - b * T.Load(burntFlow + i + 1)), T.Load(old3 + i));
-            r.Store(new0 + i);
-            ru.Store(new1 + i);
-            e.Store(new2 + i);
-            ry.Store(new3 + i);
+            var ru = T.LessProduct(b, T.Load(flow + row + 1) - pm, T.MultiplyAdd(a, T.Load(flow + row) - pm, T.LessProduct(drag, um, T.Load(old + row))));
+            var e = T.MultiplyAdd(warmth, T.LessProduct(perK, pm, wallHeat * rm), T.Load(old + row2));
+            e = T.LessProduct(b, T.Load(flow + row2 + 1), T.MultiplyAdd(a, T.Load(flow + row2), e));
+            var ry = T.LessProduct(b, T.Load(flow + row3 + 1), T.MultiplyAdd(a, T.Load(flow + row3), T.Load(old + row3)));
+            r.Store(next);
+            ru.Store(next + row);
+            e.Store(next + row2);
+            ry.Store(next + row3);
 
             var inverse = one / r;
             var u = ru * inverse;
-            var p = kLess * (e - half * ru * u);
+            var p = kLess * T.LessProduct(half * ru, u, e);
             var c = T.Sqrt(k * p * inverse);
-            r.Store(density + i);
-            u.Store(velocity + i);
-            p.Store(pressure + i);
-            (ry * inverse).Store(burnt + i);
-            c.Store(sound + i);
+            r.Store(gas - row);
+            u.Store(gas);
+            p.Store(gas + row);
+            (ry * inverse).Store(gas + row2);
+            c.Store(gas + row3);
             fastest = T.Max(fastest, T.Abs(u) + c);
             leastDensity = T.Min(leastDensity, r);
             leastPressure = T.Min(leastPressure, p);
+            old += T.Count;
+            next += T.Count;
+            first += T.Count;
+            last += T.Count;
+            flow += T.Count;
+            shape += T.Count;
+            gas += T.Count;
         }
 
-        return new(fastest.Greatest(), leastDensity.Least(), leastPressure.Least());
+        return new(T.Greatest(fastest), T.Least(leastDensity), T.Least(leastPressure));
     }
 
     [MethodImpl(Whole)]
@@ -150,13 +153,12 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
         }
     }
 
-    /// <summary>Van Leer's harmonic mean of the two differences, zero where they disagree in sign.</summary>
+    /// <summary>Half of van Leer's harmonic mean of the two differences, zero where they disagree in sign.</summary>
+    /// <remarks>The tiny number stands in for a sum of zero, where the product is not above zero either.</remarks>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static T Slope(T before, T here, T after)
+    private static T HalfSlope(T before, T here, T after)
     {
         T a = here - before, b = after - here;
-        var product = a * b;
-        var twice = T.Max(product + product, T.All(0));
-        return twice / T.Choose(product, a + b, T.All(1));
+        return T.Max(a * b, T.All(0)) / (a + b + T.All(1e-300));
     }
 }

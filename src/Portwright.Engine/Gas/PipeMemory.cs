@@ -27,20 +27,23 @@ internal sealed unsafe class PipeMemory
 
     private const int Rows = 34, Before = 8, Line = 8;
 
-    private readonly double* _first;
-    private readonly int _stride;
+    private readonly double** _rows;
 
     public PipeMemory(int cells)
     {
         Cells = cells;
-        _stride = Before + (cells / Line + 1) * Line + Line;
+        var stride = Before + (cells / Line + 1) * Line + Line;
         // Rows a multiple of 4096 bytes apart would fight for the same lines of the cache.
-        if (_stride % 512 == 0) _stride += Line;
-        var memory = GC.AllocateArray<double>(Rows * _stride + Line, pinned: true);
-        Owner = memory;
-        fixed (double* start = memory)
+        if (stride % 512 == 0) stride += Line;
+        Stride = stride;
+        // The first line or more holds where the rows begin.
+        const int table = (Rows + Line - 1) / Line * Line;
+        Owner = GC.AllocateArray<double>(table + Rows * stride + Line, pinned: true);
+        fixed (double* start = Owner)
         {
-            _first = (double*)(((nint)start + 63) & ~(nint)63) + Before;
+            var aligned = (double*)(((nint)start + 63) & ~(nint)63);
+            _rows = (double**)aligned;
+            for (var row = 0; row < Rows; row++) _rows[row] = aligned + table + row * stride + Before;
         }
 
         for (var row = 0; row < Rows; row++)
@@ -53,13 +56,16 @@ internal sealed unsafe class PipeMemory
                 Diameter => 1,
                 _ => 0,
             };
-            new Span<double>(_first + row * _stride - Before, _stride).Fill(value);
+            new Span<double>(_rows[row] - Before, stride).Fill(value);
         }
     }
 
     public int Cells { get; }
 
-    public double* this[int row] => _first + row * _stride;
+    /// <summary>From a number to the same cell's number in the next row.</summary>
+    public nint Stride { get; }
+
+    public double* this[int row] => _rows[row];
 
     /// <summary>Keeps the pinned array alive as long as the pointers into it.</summary>
     public double[] Owner { get; }

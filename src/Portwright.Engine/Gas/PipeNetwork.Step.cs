@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Portwright.Engine.Gas.Ends;
 using Portwright.Engine.Gas.Lanes;
 
@@ -8,18 +9,19 @@ public sealed unsafe partial class PipeNetwork
     private const int MostHalvings = 20;
 
     /// <summary>Tries a step; where it would leave a cell without gas or pressure, takes two of half the length with flat cells instead.</summary>
-    private void Advance(double step, double order, int halvings)
+    private void Advance(double step, bool flat, int halvings)
     {
         if (!_ready) MakeReady();
-        if (Try(step, order)) return;
+        if (Try(step, flat)) return;
         if (halvings >= MostHalvings)
             throw new InvalidOperationException($"The gas in the pipes has no solution that stays above a vacuum at a step of {step:R} s.");
         foreach (var pipe in _pipes) pipe.Restate();
-        Advance(0.5 * step, 0, halvings + 1);
-        Advance(0.5 * step, 0, halvings + 1);
+        Advance(0.5 * step, true, halvings + 1);
+        Advance(0.5 * step, true, halvings + 1);
     }
 
-    private bool Try(double step, double order)
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private bool Try(double step, bool flat)
     {
         if (_stepsToWall-- == 0)
         {
@@ -28,24 +30,20 @@ public sealed unsafe partial class PipeNetwork
             _stepsToWall = WallEvery - 1;
         }
 
-        foreach (var wall in _walls) wall.FillBeyond(wall: true);
-        foreach (var (end, _) in _endless) end.FillBeyond(wall: false);
-        foreach (var (end, _, _) in _openings) end.FillBeyond(wall: false);
+        foreach (var wall in _walls) wall.Mirror();
+        foreach (var (end, _) in _endless) end.Continue();
+        foreach (var (end, _, _) in _openings) end.Continue();
         foreach (var junction in _junctions)
-            foreach (var end in junction) end.FillBeyond(wall: false);
+            foreach (var end in junction) end.Continue();
 
         foreach (var pipe in _pipes)
         {
-            _kernel.Predict(pipe.Memory, pipe.Numbers, step, order);
+            if (flat) PipeKernel.Flat(pipe.Memory);
+            else _kernel.Predict(pipe.Memory, pipe.Numbers, step);
             _kernel.Flows(pipe.Memory, pipe.Numbers);
         }
 
-        foreach (var wall in _walls)
-        {
-            var edge = wall.Edge;
-            wall.SetFlow(new(0, ClosedEnd.Pressure(edge.Density, edge.Velocity, edge.Pressure, wall.Pipe.Gas.HeatCapacityRatio), 0, 0));
-        }
-
+        foreach (var wall in _walls) wall.Close();
         foreach (var (end, beyond) in _endless) end.SetFlow(Through(end, beyond));
         SolveOpenings(step);
         foreach (var junction in _junctions) Solve(junction);
@@ -61,7 +59,7 @@ public sealed unsafe partial class PipeNetwork
         if (!sound) return false;
         foreach (var pipe in _pipes) pipe.Memory.Swap();
         for (var i = 0; i < _reservoirs.Length; i++) _reservoirs[i].Take(_taking[3 * i], _taking[3 * i + 1], _taking[3 * i + 2], step);
-        if (order == 0) FlatSteps++;
+        if (flat) FlatSteps++;
         return true;
     }
 
@@ -77,6 +75,7 @@ public sealed unsafe partial class PipeNetwork
         return new(mass, momentum, energy, burnt);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void SolveOpenings(double step)
     {
         if (_openings.Count == 0) return;
@@ -116,6 +115,7 @@ public sealed unsafe partial class PipeNetwork
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Solve(PipeEnd[] junction)
     {
         for (var i = 0; i < junction.Length; i++) _branches[i] = new(junction[i].Edge, junction[i].Area, junction[i].Pipe.Gas.HeatCapacityRatio);

@@ -109,7 +109,7 @@ public sealed unsafe partial class PipeNetwork
     {
         var step = Math.Min(most, LongestStep);
         Require.Positive(step, nameof(most), "s");
-        Advance(step, 1, 0);
+        Advance(step, false, 0);
         return step;
     }
 

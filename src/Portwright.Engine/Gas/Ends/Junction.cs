@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Portwright.Engine.Gas.Lanes;
 
 namespace Portwright.Engine.Gas.Ends;
@@ -16,6 +17,7 @@ internal static class Junction
     public readonly record struct Branch(GasState State, double Area, double K);
 
     /// <summary>Finds the pressure of the junction and each pipe's flow, counted out of the pipe.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public static double Solve(ReadOnlySpan<Branch> branches, Span<EndFlow> flows)
     {
         Span<Stream> streams = stackalloc Stream[branches.Length];
@@ -58,6 +60,7 @@ internal static class Junction
     }
 
     /// <summary>Every pipe's flow at a pressure of the junction, and the mixture of what flows in.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private static Mixture Meet(ReadOnlySpan<Branch> branches, double p, Span<Stream> streams)
     {
         double inflow = 0, enthalpy = 0, burnt = 0;

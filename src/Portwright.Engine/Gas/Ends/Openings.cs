@@ -93,7 +93,7 @@ internal static unsafe class Openings<T>
                 var inside = T.Min(next - low, high - next);
                 next = T.Choose(inside, next, T.Choose(T.Abs(step) - T.All(1e-15) * span, T.All(0.5) * (low + high), x));
                 var moved = next - x;
-                if ((T.Abs(moved) - T.All(2e-16) * closed).Greatest() <= 0) break;
+                if (T.Greatest(T.Abs(moved) - T.All(2e-16) * closed) <= 0) break;
                 var after = end.Balance(T.MultiplyAdd(sign, next, closed), out _, out _, out _);
                 var change = after - balance;
                 step = T.Choose(T.Abs(change), zero - after * moved / T.Choose(T.Abs(change), change, one), zero);

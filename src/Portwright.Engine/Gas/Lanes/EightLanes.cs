@@ -1,56 +1,82 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace Portwright.Engine.Gas.Lanes;
 
 /// <summary>Eight numbers at a time, in vectors of 512 bits.</summary>
-internal readonly unsafe struct EightLanes(Vector512<double> value) : ILanes<EightLanes>
+internal readonly unsafe struct EightLanes : ILanes<EightLanes>
 {
+    private readonly Vector512<double> _value;
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private EightLanes(Vector512<double> value) => _value = value;
+
     public static int Count => 8;
 
-    public Vector512<double> Value { get; } = value;
-
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static EightLanes All(double value) => new(Vector512.Create(value));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static EightLanes Load(double* from) => new(Vector512.Load(from));
 
-    public void Store(double* to) => Value.Store(to);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public void Store(double* to) => _value.Store(to);
 
-    public static EightLanes operator +(EightLanes a, EightLanes b) => new(a.Value + b.Value);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes operator +(EightLanes a, EightLanes b) => new(a._value + b._value);
 
-    public static EightLanes operator -(EightLanes a, EightLanes b) => new(a.Value - b.Value);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes operator -(EightLanes a, EightLanes b) => new(a._value - b._value);
 
-    public static EightLanes operator *(EightLanes a, EightLanes b) => new(a.Value * b.Value);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes operator *(EightLanes a, EightLanes b) => new(a._value * b._value);
 
-    public static EightLanes operator /(EightLanes a, EightLanes b) => new(a.Value / b.Value);
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes operator /(EightLanes a, EightLanes b) => new(a._value / b._value);
 
-    public static EightLanes MultiplyAdd(EightLanes a, EightLanes b, EightLanes c) => new(Vector512.FusedMultiplyAdd(a.Value, b.Value, c.Value));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes MultiplyAdd(EightLanes a, EightLanes b, EightLanes c) => new(Vector512.FusedMultiplyAdd(a._value, b._value, c._value));
 
-    public static EightLanes Min(EightLanes a, EightLanes b) => new(Vector512.MinNative(a.Value, b.Value));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes LessProduct(EightLanes a, EightLanes b, EightLanes c) =>
+        new(Avx512F.IsSupported ? Avx512F.FusedMultiplyAddNegated(a._value, b._value, c._value) : Vector512.FusedMultiplyAdd(-a._value, b._value, c._value));
 
-    public static EightLanes Max(EightLanes a, EightLanes b) => new(Vector512.MaxNative(a.Value, b.Value));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes Min(EightLanes a, EightLanes b) => new(Vector512.MinNative(a._value, b._value));
 
-    public static EightLanes Abs(EightLanes a) => new(Vector512.Abs(a.Value));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes Max(EightLanes a, EightLanes b) => new(Vector512.MaxNative(a._value, b._value));
 
-    public static EightLanes Sqrt(EightLanes a) => new(Vector512.Sqrt(a.Value));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes Abs(EightLanes a) => new(Vector512.Abs(a._value));
 
-    public static EightLanes Exp(EightLanes a) => new(Vector512.Exp(a.Value));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes Sqrt(EightLanes a) => new(Vector512.Sqrt(a._value));
 
-    public static EightLanes Log(EightLanes a) => new(Vector512.Log(a.Value));
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes Exp(EightLanes a) => new(Vector512.Exp(a._value));
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static EightLanes Log(EightLanes a) => new(Vector512.Log(a._value));
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static EightLanes Choose(EightLanes test, EightLanes ifAboveZero, EightLanes otherwise) =>
-        new(Vector512.ConditionalSelect(Vector512.GreaterThan(test.Value, Vector512<double>.Zero), ifAboveZero.Value, otherwise.Value));
+        new(Vector512.ConditionalSelect(Vector512.GreaterThan(test._value, Vector512<double>.Zero), ifAboveZero._value, otherwise._value));
 
-    public double Greatest()
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Greatest(EightLanes a)
     {
-        var greatest = Value[0];
-        for (var i = 1; i < Count; i++) greatest = Math.Max(greatest, Value[i]);
-        return greatest;
+        var four = Vector256.MaxNative(a._value.GetLower(), a._value.GetUpper());
+        var two = Vector128.MaxNative(four.GetLower(), four.GetUpper());
+        return double.MaxNative(two[0], two[1]);
     }
 
-    public double Least()
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static double Least(EightLanes a)
     {
-        var least = Value[0];
-        for (var i = 1; i < Count; i++) least = Math.Min(least, Value[i]);
-        return least;
+        var four = Vector256.MinNative(a._value.GetLower(), a._value.GetUpper());
+        var two = Vector128.MinNative(four.GetLower(), four.GetUpper());
+        return double.MinNative(two[0], two[1]);
     }
 }

@@ -29,6 +29,9 @@ internal unsafe interface ILanes<T>
     /// <summary>a b + c, rounded once.</summary>
     static abstract T MultiplyAdd(T a, T b, T c);
 
+    /// <summary>c - a b, rounded once.</summary>
+    static abstract T LessProduct(T a, T b, T c);
+
     static abstract T Min(T a, T b);
 
     static abstract T Max(T a, T b);
@@ -45,8 +48,8 @@ internal unsafe interface ILanes<T>
     static abstract T Choose(T test, T ifAboveZero, T otherwise);
 
     /// <summary>The greatest of the lanes.</summary>
-    double Greatest();
+    static abstract double Greatest(T a);
 
     /// <summary>The least of the lanes.</summary>
-    double Least();
+    static abstract double Least(T a);
 }
