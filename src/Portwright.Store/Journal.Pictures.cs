@@ -2,12 +2,12 @@ using Microsoft.Data.Sqlite;
 
 namespace Portwright.Store;
 
-/// <summary>Photographs, kept beside the entries under the hash of their bytes.</summary>
+/// <summary>Photographs and short clips, kept beside the entries under the hash of their bytes.</summary>
 public sealed partial class Journal
 {
-    /// <summary>Keeps a picture: on the disk before this returns. The same picture again is kept once.</summary>
+    /// <summary>Keeps a picture or a clip: on the disk before this returns. The same picture again is kept once.</summary>
     /// <returns>Its name in the record, for an entry to speak of.</returns>
-    /// <exception cref="RecordProblem">Larger than <see cref="Store.Attachment.LargestSize"/>, not JPEG, PNG or WebP, or it could not be saved.</exception>
+    /// <exception cref="RecordProblem">Larger than <see cref="Store.Attachment.LargestSize"/>, no kind the record keeps, or it could not be saved.</exception>
     public string Attach(ReadOnlySpan<byte> content)
     {
         var picture = Store.Attachment.Of(content);

@@ -24,13 +24,18 @@ public sealed class PictureTests : IDisposable
     [InlineData("89504E470D0A1A0A0000000D49484452", "image/png")]
     [InlineData("FFD8FFE000104A464946000101000001", "image/jpeg")]
     [InlineData("524946460000000057454250565038 20", "image/webp")]
+    [InlineData("0000002066747970 69736F6D00000200", "video/mp4")]
+    [InlineData("0000001466747970 7174202000000200", "video/quicktime")]
+    [InlineData("1A45DFA39F4286810142F7810142F2810442F381084282847765626D", "video/webm")]
+    [InlineData("1A45DFA39F4286810142F7810142F2810442F381084282886D6174726F736B61", null)]
+    [InlineData("0000001866747970 6865696300000000", null)]
     [InlineData("3C7376673E3C7363726970743E616C65", null)]
     [InlineData("47494638396101000100800000000000", null)]
     [InlineData("89504E470D0A1A0A0000000D58585858", null)]
     [InlineData("52494646000000005741564520202020", null)]
     [InlineData("FFD8FF", null)]
     [InlineData("", null)]
-    public void The_bytes_say_what_a_picture_is(string hex, string? mediaType) =>
+    public void The_bytes_say_what_a_picture_or_a_clip_is(string hex, string? mediaType) =>
         Assert.Equal(mediaType, Attachment.MediaTypeOf(Convert.FromHexString(hex.Replace(" ", "", StringComparison.Ordinal))));
 
     [Fact]

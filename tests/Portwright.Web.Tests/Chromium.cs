@@ -5,7 +5,9 @@ namespace Portwright.Web.Tests;
 /// <summary>The machine's Chromium. Where there is none the tests fail and say so: what a browser does is not known without one.</summary>
 public sealed class Chromium : IAsyncLifetime
 {
+    private readonly List<IBrowserContext> _open = [];
     private IPlaywright? _driver;
+    private string? _test;
 
     public IBrowser Browser { get; private set; } = null!;
 
@@ -32,9 +34,10 @@ public sealed class Chromium : IAsyncLifetime
         _driver?.Dispose();
     }
 
-    /// <summary>A fresh browser profile's page. Complaints about the content security policy are gathered.</summary>
+    /// <summary>A fresh browser profile's page. Complaints about the content security policy are gathered. Pages of earlier tests are closed: left open, they call for ever for a workbench that is gone.</summary>
     public async Task<IPage> Page(int width = 1280, int height = 800, ColorScheme scheme = ColorScheme.Light, string locale = "en-US")
     {
+        await CloseEarlier();
         var context = await Browser.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = height },
@@ -43,6 +46,7 @@ public sealed class Chromium : IAsyncLifetime
             HasTouch = width < 700,
             ReducedMotion = ReducedMotion.Reduce,
         });
+        _open.Add(context);
         context.SetDefaultTimeout(20_000);
         var page = await context.NewPageAsync();
         page.Console += (_, message) =>
@@ -71,6 +75,23 @@ public sealed class Chromium : IAsyncLifetime
         return page;
     }
 
+    private async Task CloseEarlier()
+    {
+        var test = TestContext.Current.Test?.UniqueID;
+        if (test == _test)
+        {
+            return;
+        }
+
+        foreach (var context in _open)
+        {
+            await context.CloseAsync();
+        }
+
+        _open.Clear();
+        _test = test;
+    }
+
     private static string Find()
     {
         var named = Environment.GetEnvironmentVariable("CHROMIUM");
@@ -87,4 +108,8 @@ public sealed class Chromium : IAsyncLifetime
 }
 
 [CollectionDefinition("browser")]
-public sealed class BrowserTests : ICollectionFixture<Chromium>;
+public sealed class BrowserTests : ICollectionFixture<Chromium>, ICollectionFixture<StandingWorkbench>;
+
+// A browser of its own: what is looked at runs beside what is typed.
+[CollectionDefinition("pages")]
+public sealed class LookedAt : ICollectionFixture<Chromium>;

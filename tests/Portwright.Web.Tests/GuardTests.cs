@@ -8,25 +8,20 @@ using System.Text.Json;
 namespace Portwright.Web.Tests;
 
 /// <summary>Who may talk to the workbench.</summary>
-public sealed class GuardTests : IAsyncLifetime
+public sealed class GuardTests : IClassFixture<StandingWorkbench>, IDisposable
 {
-    private readonly RunningWorkbench _workbench = new();
+    private readonly RunningWorkbench _workbench;
     private readonly HttpClient _client = new(new HttpClientHandler { AllowAutoRedirect = false, UseCookies = false });
-    private Seed _seed = null!;
+    private readonly Seed _seed;
 
-    public async ValueTask InitializeAsync()
+    public GuardTests(StandingWorkbench standing)
     {
+        _workbench = standing.Bench;
         _seed = Seed.Put(_workbench.Data);
-        await _workbench.Start();
         _client.BaseAddress = new Uri(_workbench.Url);
     }
 
-    public ValueTask DisposeAsync()
-    {
-        _client.Dispose();
-        _workbench.Dispose();
-        return ValueTask.CompletedTask;
-    }
+    public void Dispose() => _client.Dispose();
 
     [Fact]
     public void It_listens_on_this_machine_alone()

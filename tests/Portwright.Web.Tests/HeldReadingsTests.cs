@@ -5,16 +5,16 @@ namespace Portwright.Web.Tests;
 
 /// <summary>Readings held in the browser: sent when they can be, seen on every page, and not sent for ever where they are refused.</summary>
 [Collection("browser")]
-public sealed class HeldReadingsTests(Chromium chromium)
+public sealed class HeldReadingsTests(Chromium chromium, StandingWorkbench standing)
 {
     [Fact]
     public async Task Every_page_says_which_sweep_still_waits_and_leads_to_it()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data, asked: false);
-        await workbench.Start();
         var first = await chromium.Page();
-        await first.RouteAsync("**/reading", r => r.AbortAsync());
+        // For the whole browser: a page being closed lets go of its own routes first, and a last try would reach the record.
+        await first.Context.RouteAsync("**/reading", r => r.AbortAsync());
         await first.GotoAsync($"{workbench.Url}/sweep/{seed.Sweep}?skip=leak");
         await first.WaitForFunctionAsync("() => document.activeElement?.id === 'reading'");
         foreach (var text in new[] { "10", "20", "30" })
@@ -37,6 +37,7 @@ public sealed class HeldReadingsTests(Chromium chromium)
                 StringComparison.Ordinal);
         }
 
+        await page.Context.UnrouteAsync("**/reading");
         await page.ClickAsync("aside.held a");
         await page.WaitForFunctionAsync("() => !Object.keys(localStorage).some(k => k.startsWith('portwright.pending.') || k.startsWith('portwright.name.'))");
         Assert.Equal(["10", "20", "30"], workbench.Read(j => BenchPage.Readings(j, seed.Job)).Select(r => r.Text));
@@ -48,9 +49,8 @@ public sealed class HeldReadingsTests(Chromium chromium)
     [Fact]
     public async Task A_page_whose_token_grew_old_fetches_a_fresh_one_and_is_not_loaded_anew()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         await bench.Page.EvaluateAsync("() => { window.stillHere = true; }");
         await bench.Page.Context.ClearCookiesAsync();
@@ -67,9 +67,8 @@ public sealed class HeldReadingsTests(Chromium chromium)
     [Fact]
     public async Task Where_a_fresh_token_does_not_help_the_page_says_what_to_do_and_keeps_the_reading()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         var sent = 0;
         await bench.Page.RouteAsync("**/reading", r =>
@@ -95,9 +94,8 @@ public sealed class HeldReadingsTests(Chromium chromium)
     [InlineData(422)]
     public async Task A_refused_reading_stays_to_be_seen_is_sent_once_and_holds_up_no_other(int status)
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         var typedOn = new TaskCompletionSource();
         var refused = 0;
@@ -138,9 +136,8 @@ public sealed class HeldReadingsTests(Chromium chromium)
     [Fact]
     public async Task A_fault_of_the_workbench_is_waited_out()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         var times = new List<DateTime>();
         await bench.Page.RouteAsync("**/reading", r =>

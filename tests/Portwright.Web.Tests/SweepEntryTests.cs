@@ -4,14 +4,13 @@ using Portwright.Shop.Record;
 namespace Portwright.Web.Tests;
 
 [Collection("browser")]
-public sealed class SweepEntryTests(Chromium chromium, ITestOutputHelper output)
+public sealed class SweepEntryTests(Chromium chromium, StandingWorkbench standing, ITestOutputHelper output)
 {
     [Fact]
     public async Task A_whole_sweep_is_recorded_by_keyboard_alone()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data, lifts: 6, asked: false);
-        await workbench.Start();
         var page = await chromium.Page();
         await page.GotoAsync($"{workbench.Url}/sweep/{seed.Sweep}");
         // The air, then the leak, each by Enter; a hand types once the box stands ready.
@@ -135,9 +134,8 @@ public sealed class SweepEntryTests(Chromium chromium, ITestOutputHelper output)
     [Fact]
     public async Task A_slip_far_off_the_curve_is_saved_and_asked_about()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         foreach (var text in new[] { "10", "20", "30", "94" })
         {
@@ -160,9 +158,8 @@ public sealed class SweepEntryTests(Chromium chromium, ITestOutputHelper output)
     [Fact]
     public async Task The_last_reading_is_taken_back_and_put_back()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         await bench.Type("10");
         await bench.Type("20");
@@ -179,9 +176,8 @@ public sealed class SweepEntryTests(Chromium chromium, ITestOutputHelper output)
     [Fact]
     public async Task Plus_reads_the_same_lift_again()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         await bench.Page.Keyboard.TypeAsync("10+10.1");
         await bench.Page.Keyboard.PressAsync("Enter");
@@ -198,9 +194,8 @@ public sealed class SweepEntryTests(Chromium chromium, ITestOutputHelper output)
     [Fact]
     public async Task What_is_no_number_comes_back_with_the_reason_and_the_same_lift()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
         await bench.Type("7a");
         var problem = bench.Page.Locator("[data-problem]");
@@ -232,9 +227,8 @@ public sealed class SweepEntryTests(Chromium chromium, ITestOutputHelper output)
     [Fact]
     public async Task A_phone_is_read_with_its_own_keypad()
     {
-        using var workbench = new RunningWorkbench();
+        var workbench = standing.Bench;
         var seed = Seed.Put(workbench.Data);
-        await workbench.Start();
         var bench = await new BenchPage(await chromium.Page(390, 844), workbench.Url, seed.Sweep).Open();
         foreach (var key in new[] { "1", "0", "point", "5" })
         {

@@ -63,7 +63,7 @@ public sealed record ValveData(double HeadDiameter, double SeatAngle, double Sea
 /// <param name="Done">What was done, in the porter's words.</param>
 public sealed record Cut(Guid Port, int Number, string Done, DateOnly Date) : Fact;
 
-/// <summary>A photograph kept with the record.</summary>
+/// <summary>A photograph or a short clip kept with the record: of a cut, or of a flag as it stood.</summary>
 /// <param name="Of">The cut, port, head or sweep it shows.</param>
 /// <param name="Content">SHA-256 of the picture's bytes, lower-case hexadecimal; the bytes are kept beside the journal under it.</param>
 /// <param name="MediaType"><c>image/jpeg</c>, <c>image/png</c> or <c>image/webp</c>, decided from the bytes.</param>

@@ -13,8 +13,6 @@ internal static class LookEndpoint
         [FromForm] string? theme, [FromForm] string? units, [FromForm] string? back, HttpContext http) =>
     {
         Look.Choose(http, theme, units);
-        // Only a place of ours: "//elsewhere" and "/\elsewhere" are addresses of other machines.
-        var here = back is ['/', ..] && !back.StartsWith("//", StringComparison.Ordinal) && !back.Contains('\\', StringComparison.Ordinal) ? back : "/";
-        return Results.LocalRedirect(here);
+        return Results.LocalRedirect(Back.Local(back));
     });
 }

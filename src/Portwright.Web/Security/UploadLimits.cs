@@ -7,7 +7,7 @@ namespace Portwright.Web.Security;
 /// <summary>Sizes that may come in, in bytes, and a clear word where one is passed.</summary>
 public sealed class UploadLimits(RequestDelegate next)
 {
-    /// <summary>A photo: 20 MB.</summary>
+    /// <summary>A photo or a clip: 20 MB.</summary>
     public const int Photo = 20_000_000;
 
     /// <summary>A table of readings: 10 MB.</summary>

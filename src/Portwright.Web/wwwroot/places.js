@@ -29,3 +29,8 @@ if (form && drawing) {
     ask(out.dataset.place, out.dataset.words, null);
   });
 }
+
+// A chosen photo or clip is kept without another touch; without this script its button does it.
+for (const file of document.querySelectorAll('[data-send-when-chosen]')) {
+  file.addEventListener('change', () => { if (file.files.length) file.form.requestSubmit(); });
+}
