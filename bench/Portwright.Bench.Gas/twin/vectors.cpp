@@ -66,86 +66,82 @@ template <class T> static inline T halfSlope(T before, T here, T after)
 
 template <class T> __attribute__((noinline)) static void predict(const Pipe& m, double dt)
 {
-    const double *density = m[Density], *velocity = m[Velocity], *pressure = m[Pressure], *burnt = m[Burnt], *areaSlope = m[AreaSlope], *friction = m[Friction], *heat = m[Heat];
-    double *f0 = m[FirstEdge], *f1 = m[FirstEdge + 1], *f2 = m[FirstEdge + 2], *f3 = m[FirstEdge + 3];
-    double *l0 = m[LastEdge], *l1 = m[LastEdge + 1], *l2 = m[LastEdge + 2], *l3 = m[LastEdge + 3];
+    const double *gas = m[Density], *shape = m[AreaSlope];
+    double *first = m[FirstEdge], *last = m[LastEdge];
+    const long row = m.stride, row2 = 2 * row, row3 = 3 * row;
     T half = T::all(0.5), kept = T::all(0.05), k = T::all(m.k), ahead = T::all(-dt / m.cellLength), time = T::all(0.5 * dt);
     T timeHeat = T::all(0.5 * dt * (m.k - 1)), perK = T::all(m.k / (m.k - 1)), wallHeat = T::all(m.wallHeat);
-    for (int i = 0; i < m.cells; i += T::count)
+    for (int left = m.cells; left > 0; left -= T::count, gas += T::count, shape += T::count, first += T::count, last += T::count)
     {
-        T r = T::load(density + i), u = T::load(velocity + i), p = T::load(pressure + i), y = T::load(burnt + i);
-        T sr = halfSlope(T::load(density + i - 1), r, T::load(density + i + 1)), su = halfSlope(T::load(velocity + i - 1), u, T::load(velocity + i + 1));
-        T sp = halfSlope(T::load(pressure + i - 1), p, T::load(pressure + i + 1)), sy = halfSlope(T::load(burnt + i - 1), y, T::load(burnt + i + 1));
-        T spread = T::fma(half * u, T::load(areaSlope + i), su), speed = T::abs(u);
-        T drag = T::load(friction + i) * speed * u, warmth = T::load(heat + i) * speed * T::less(perK, p, wallHeat * r);
+        T r = T::load(gas), u = T::load(gas + row), p = T::load(gas + row2), y = T::load(gas + row3);
+        T sr = halfSlope(T::load(gas - 1), r, T::load(gas + 1)), su = halfSlope(T::load(gas + row - 1), u, T::load(gas + row + 1));
+        T sp = halfSlope(T::load(gas + row2 - 1), p, T::load(gas + row2 + 1)), sy = halfSlope(T::load(gas + row3 - 1), y, T::load(gas + row3 + 1));
+        T spread = T::fma(half * u, T::load(shape), su), speed = T::abs(u);
+        T drag = T::load(shape + row) * speed * u, warmth = T::load(shape + row2) * speed * T::less(perK, p, wallHeat * r);
         T r1 = T::fma(ahead, T::fma(u, sr, r * spread), r), u1 = T::fma(ahead, T::fma(u, su, sp / r), T::less(time, drag, u));
         T p1 = T::fma(ahead, T::fma(u, sp, k * p * spread), T::fma(timeHeat, warmth, p)), y1 = T::fma(ahead, u * sy, y);
         T floor = kept * r;
-        T::max(r1 - sr, floor).store(f0 + i);
-        T::max(r1 + sr, floor).store(l0 + i);
-        (u1 - su).store(f1 + i);
-        (u1 + su).store(l1 + i);
+        T::max(r1 - sr, floor).store(first);
+        T::max(r1 + sr, floor).store(last);
+        (u1 - su).store(first + row);
+        (u1 + su).store(last + row);
         floor = kept * p;
-        T::max(p1 - sp, floor).store(f2 + i);
-        T::max(p1 + sp, floor).store(l2 + i);
-        (y1 - sy).store(f3 + i);
-        (y1 + sy).store(l3 + i);
+        T::max(p1 - sp, floor).store(first + row2);
+        T::max(p1 + sp, floor).store(last + row2);
+        (y1 - sy).store(first + row3);
+        (y1 + sy).store(last + row3);
     }
 }
 
 template <class T> __attribute__((noinline)) static void flows(const Pipe& m)
 {
-    const double* sound = m[Sound];
-    const double *l0 = m[LastEdge], *l1 = m[LastEdge + 1], *l2 = m[LastEdge + 2], *l3 = m[LastEdge + 3];
-    const double *f0 = m[FirstEdge], *f1 = m[FirstEdge + 1], *f2 = m[FirstEdge + 2], *f3 = m[FirstEdge + 3];
-    double *mass = m[Flow], *momentum = m[Flow + 1], *energy = m[Flow + 2], *burnt = m[Flow + 3];
+    const double *sound = m[Sound], *before = m[LastEdge] - 1, *after = m[FirstEdge];
+    double* out = m[Flow];
+    const long row = m.stride, row2 = 2 * row, row3 = 3 * row;
     T zero = T::all(0), half = T::all(0.5), perK = T::all(m.k / (m.k - 1));
-    for (int i = 0; i < m.cells; i += T::count)
+    for (int left = m.cells; left > 0; left -= T::count, sound += T::count, before += T::count, after += T::count, out += T::count)
     {
-        T rl = T::load(l0 + i - 1), ul = T::load(l1 + i - 1), pl = T::load(l2 + i - 1), yl = T::load(l3 + i - 1), cl = T::load(sound + i - 1);
-        T rr = T::load(f0 + i), ur = T::load(f1 + i), pr = T::load(f2 + i), yr = T::load(f3 + i), cr = T::load(sound + i);
+        T rl = T::load(before), ul = T::load(before + row), pl = T::load(before + row2), yl = T::load(before + row3), cl = T::load(sound - 1);
+        T rr = T::load(after), ur = T::load(after + row), pr = T::load(after + row2), yr = T::load(after + row3), cr = T::load(sound);
         T back = T::min(ul - cl, ur - cr), fore = T::max(ul + cl, ur + cr), ml = rl * (back - ul), mr = rr * (fore - ur);
         T contact = (pr - pl + T::less(ur, mr, ul * ml)) / (ml - mr);
         T s = T::choose(contact, T::min(back, zero), T::max(fore, zero));
         T r = T::choose(contact, rl, rr), u = T::choose(contact, ul, ur), p = T::choose(contact, pl, pr), y = T::choose(contact, yl, yr);
         T t = s * (contact - u) / (s - contact), through = u + t, flow = r * through;
-        flow.store(mass + i);
-        T::fma(r, T::fma(u, u, s * t), p).store(momentum + i);
-        T::fma(T::fma(half * r * u, u, perK * p), through, t * r * (s - u) * contact).store(energy + i);
-        (y * flow).store(burnt + i);
+        flow.store(out);
+        T::fma(r, T::fma(u, u, s * t), p).store(out + row);
+        T::fma(T::fma(half * r * u, u, perK * p), through, t * r * (s - u) * contact).store(out + row2);
+        (y * flow).store(out + row3);
     }
 }
 
 template <class T> __attribute__((noinline)) static double update(const Pipe& m, double step)
 {
-    const double *o0 = m[m.now], *o1 = m[m.now + 1], *o2 = m[m.now + 2], *o3 = m[m.now + 3];
-    double *n0 = m[m.then()], *n1 = m[m.then() + 1], *n2 = m[m.then() + 2], *n3 = m[m.then() + 3];
-    const double *f0 = m[FirstEdge], *f1 = m[FirstEdge + 1], *f2 = m[FirstEdge + 2], *l0 = m[LastEdge], *l1 = m[LastEdge + 1], *l2 = m[LastEdge + 2];
-    const double *mass = m[Flow], *momentum = m[Flow + 1], *energy = m[Flow + 2], *burntFlow = m[Flow + 3];
-    const double *area = m[FaceArea], *inverseVolume = m[InverseVolume], *friction = m[Friction], *heat = m[Heat];
-    double *density = m[Density], *velocity = m[Velocity], *pressure = m[Pressure], *burnt = m[Burnt], *sound = m[Sound];
+    const double *old = m[m.now], *first = m[FirstEdge], *last = m[LastEdge], *flow = m[Flow], *shape = m[AreaSlope];
+    double *next = m[m.then()], *gas = m[Velocity];
+    const long row = m.stride, row2 = 2 * row, row3 = 3 * row;
     T dt = T::all(step), half = T::all(0.5), zero = T::all(0), one = T::all(1), k = T::all(m.k), kLess = T::all(m.k - 1), perK = T::all(m.k / (m.k - 1)), wallHeat = T::all(m.wallHeat);
     T fastest = zero, leastDensity = T::all(1e300), leastPressure = leastDensity;
-    for (int i = 0; i < m.cells; i += T::count)
+    for (int left = m.cells; left > 0; left -= T::count, old += T::count, next += T::count, first += T::count, last += T::count, flow += T::count, shape += T::count, gas += T::count)
     {
-        T scale = dt * T::load(inverseVolume + i), a = scale * T::load(area + i), b = scale * T::load(area + i + 1);
-        T rm = half * (T::load(f0 + i) + T::load(l0 + i)), um = half * (T::load(f1 + i) + T::load(l1 + i)), pm = half * (T::load(f2 + i) + T::load(l2 + i));
-        T travel = dt * T::abs(um), drag = T::load(friction + i) * travel * rm, warmth = T::load(heat + i) * travel;
-        T r = T::less(b, T::load(mass + i + 1), T::fma(a, T::load(mass + i), T::load(o0 + i)));
-        T ru = T::less(b, T::load(momentum + i + 1) - pm, T::fma(a, T::load(momentum + i) - pm, T::less(drag, um, T::load(o1 + i))));
-        T e = T::fma(warmth, T::less(perK, pm, wallHeat * rm), T::load(o2 + i));
-        e = T::less(b, T::load(energy + i + 1), T::fma(a, T::load(energy + i), e));
-        T ry = T::less(b, T::load(burntFlow + i + 1), T::fma(a, T::load(burntFlow + i), T::load(o3 + i)));
-        r.store(n0 + i);
-        ru.store(n1 + i);
-        e.store(n2 + i);
-        ry.store(n3 + i);
+        T scale = dt * T::load(shape - row), a = scale * T::load(shape - row2), b = scale * T::load(shape - row2 + 1);
+        T rm = half * (T::load(first) + T::load(last)), um = half * (T::load(first + row) + T::load(last + row)), pm = half * (T::load(first + row2) + T::load(last + row2));
+        T travel = dt * T::abs(um), drag = T::load(shape + row) * travel * rm, warmth = T::load(shape + row2) * travel;
+        T r = T::less(b, T::load(flow + 1), T::fma(a, T::load(flow), T::load(old)));
+        T ru = T::less(b, T::load(flow + row + 1) - pm, T::fma(a, T::load(flow + row) - pm, T::less(drag, um, T::load(old + row))));
+        T e = T::fma(warmth, T::less(perK, pm, wallHeat * rm), T::load(old + row2));
+        e = T::less(b, T::load(flow + row2 + 1), T::fma(a, T::load(flow + row2), e));
+        T ry = T::less(b, T::load(flow + row3 + 1), T::fma(a, T::load(flow + row3), T::load(old + row3)));
+        r.store(next);
+        ru.store(next + row);
+        e.store(next + row2);
+        ry.store(next + row3);
         T inverse = one / r, u = ru * inverse, p = kLess * T::less(half * ru, u, e), c = T::sqrt(k * p * inverse);
-        r.store(density + i);
-        u.store(velocity + i);
-        p.store(pressure + i);
-        (ry * inverse).store(burnt + i);
-        c.store(sound + i);
+        r.store(gas - row);
+        u.store(gas);
+        p.store(gas + row);
+        (ry * inverse).store(gas + row2);
+        c.store(gas + row3);
         fastest = T::max(fastest, T::abs(u) + c);
         leastDensity = T::min(leastDensity, r);
         leastPressure = T::min(leastPressure, p);

@@ -32,7 +32,7 @@ public sealed unsafe partial class PipeNetwork
 
         foreach (var wall in _walls) wall.Mirror();
         foreach (var (end, _) in _endless) end.Continue();
-        foreach (var (end, _, _) in _openings) end.Continue();
+        foreach (var joined in _joined) joined.End.Continue();
         foreach (var junction in _junctions)
             foreach (var end in junction) end.Continue();
 
@@ -78,40 +78,23 @@ public sealed unsafe partial class PipeNetwork
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void SolveOpenings(double step)
     {
-        if (_openings.Count == 0) return;
-        for (var i = 0; i < _openings.Count; i++)
-        {
-            var (end, beyond, opening) = _openings[i];
-            var edge = end.Edge;
-            var rest = beyond.Midway(step);
-            var gas = end.Pipe.Gas;
-            _rows[OpeningRows.Density][i] = edge.Density;
-            _rows[OpeningRows.Velocity][i] = edge.Velocity;
-            _rows[OpeningRows.Pressure][i] = edge.Pressure;
-            _rows[OpeningRows.K][i] = gas.HeatCapacityRatio;
-            _rows[OpeningRows.RestPressure][i] = rest.Pressure;
-            _rows[OpeningRows.RestDensity][i] = gas.Density(rest.Pressure, rest.Temperature);
-            _rows[OpeningRows.ShareIn][i] = Math.Clamp(opening.AreaIntoPipe / end.Area, 0, 1);
-            _rows[OpeningRows.ShareOut][i] = Math.Clamp(opening.AreaOutOfPipe / end.Area, 0, 1);
-        }
-
+        for (var i = 0; i < _joined.Length; i++) _joined[i].Write(_rows, i, step);
         if (_kernel.Lanes == 8) Openings<EightLanes>.Solve(_rows);
         else if (_kernel.Lanes == 4) Openings<FourLanes>.Solve(_rows);
         else Openings<OneLane>.Solve(_rows);
 
         Array.Clear(_taking);
-        for (var i = 0; i < _openings.Count; i++)
+        for (var i = 0; i < _joined.Length; i++)
         {
-            var (end, beyond, opening) = _openings[i];
-            double mass = _rows[OpeningRows.Mass][i], energy = _rows[OpeningRows.Energy][i];
-            var burnt = mass * (mass > 0 ? end.Edge.Burnt : beyond.Midway(step).Burnt);
-            end.SetFlow(new(mass, _rows[OpeningRows.Momentum][i], energy, burnt));
-            var area = end.Area;
-            var at = 3 * _reservoirOfOpening[i];
+            var joined = _joined[i];
+            double mass = _rows[OpeningRows.Mass][i], energy = _rows[OpeningRows.Energy][i], burnt = mass * (mass > 0 ? joined.BurntInside : joined.BurntBeyond);
+            joined.End.SetFlow(new(mass, _rows[OpeningRows.Momentum][i], energy, burnt));
+            var area = joined.Area;
+            var at = 3 * joined.Place;
             _taking[at] += step * area * mass;
             _taking[at + 1] += step * area * energy;
             _taking[at + 2] += step * area * burnt;
-            opening.MassFlow = -area * mass;
+            joined.Opening.MassFlow = -area * mass;
         }
     }
 

@@ -12,12 +12,12 @@ public sealed unsafe partial class PipeNetwork
     private readonly PipeKernel _kernel;
     private readonly List<Pipe> _pipes = [];
     private readonly HashSet<PipeEnd> _taken = [];
-    private readonly List<(PipeEnd End, Reservoir Beyond, Opening Opening)> _openings = [];
+    private readonly List<JoinedEnd> _openings = [];
     private readonly List<PipeEnd[]> _junctions = [];
     private readonly List<(PipeEnd End, GasState Beyond)> _endless = [];
     private PipeEnd[] _walls = [];
     private Reservoir[] _reservoirs = [];
-    private int[] _reservoirOfOpening = [];
+    private JoinedEnd[] _joined = [];
     private double[] _taking = [];
     private OpeningRows _rows = new(0);
     private Junction.Branch[] _branches = [];
@@ -66,7 +66,7 @@ public sealed unsafe partial class PipeNetwork
     public PipeNetwork Join(PipeEnd end, Reservoir beyond, Opening? opening = null)
     {
         Take(end);
-        _openings.Add((end, beyond, opening ?? Opening.Free()));
+        _openings.Add(new(end, beyond, opening ?? Opening.Free()));
         _ready = false;
         return this;
     }
@@ -141,7 +141,8 @@ public sealed unsafe partial class PipeNetwork
     {
         _walls = [.. _pipes.SelectMany(p => new[] { PipeEnd.First(p), PipeEnd.Last(p) }).Where(e => !_taken.Contains(e))];
         _reservoirs = [.. _openings.Select(o => o.Beyond).Distinct()];
-        _reservoirOfOpening = [.. _openings.Select(o => Array.IndexOf(_reservoirs, o.Beyond))];
+        foreach (var joined in _openings) joined.Place = Array.IndexOf(_reservoirs, joined.Beyond);
+        _joined = [.. _openings];
         _taking = new double[3 * _reservoirs.Length];
         _rows = new(_openings.Count);
         var widest = _junctions.Count == 0 ? 0 : _junctions.Max(j => j.Length);

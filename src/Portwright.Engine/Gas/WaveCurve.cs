@@ -15,6 +15,14 @@ internal static class WaveCurve<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static (T Change, T Density) Across(T density, T pressure, T sound, T k, T behind)
     {
+        var (change, after, _) = Along(density, pressure, sound, k, behind);
+        return (change, after);
+    }
+
+    /// <summary>The same, and the logarithm of the pressure's ratio, which it needs anyway.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static (T Change, T Density, T LogRatio) Along(T density, T pressure, T sound, T k, T behind)
+    {
         var one = T.All(1);
         var kLess = k - one;
         var kMore = k + one;
@@ -30,6 +38,6 @@ internal static class WaveCurve<T>
         var fan = sound * (one + one) / kLess * (T.Exp(T.All(0.5) * kLess / k * logRatio) - one);
         var fanned = density * T.Exp(logRatio / k);
 
-        return (T.Choose(rise, shock, fan), T.Choose(rise, shocked, fanned));
+        return (T.Choose(rise, shock, fan), T.Choose(rise, shocked, fanned), logRatio);
     }
 }

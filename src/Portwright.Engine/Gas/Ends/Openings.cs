@@ -47,10 +47,13 @@ internal static unsafe class Openings<T>
 {
     private const int MostTries = 12;
 
+    /// <summary>A last move of this share of the pressure is the last: what is left then is rounding.</summary>
+    private const double Enough = 1e-8;
+
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public static void Solve(OpeningRows rows)
     {
-        T zero = T.All(0), one = T.All(1), two = T.All(2), tiny = T.All(1e-300);
+        T zero = T.All(0), one = T.All(1), two = T.All(2), half = T.All(0.5), tiny = T.All(1e-300);
         for (var i = 0; i < rows.Count; i += T.Count)
         {
             T density = T.Load(rows[OpeningRows.Density] + i), velocity = T.Load(rows[OpeningRows.Velocity] + i), pressure = T.Load(rows[OpeningRows.Pressure] + i);
@@ -58,9 +61,9 @@ internal static unsafe class Openings<T>
             T sound = T.Sqrt(k * pressure / density), kLess = k - one, kMore = k + one;
 
             // The pressure of a closed end says which way the gas goes.
-            var half = T.All(0.25) * kMore * density * velocity * velocity;
-            var stopped = pressure + half + T.Sqrt(half * half + k * pressure * density * velocity * velocity);
-            var emptied = pressure * T.Exp(two * k / kLess * T.Log(T.Max(one + T.All(0.5) * kLess * velocity / sound, T.All(1e-6))));
+            var push = T.All(0.25) * kMore * density * velocity * velocity;
+            var stopped = pressure + push + T.Sqrt(push * push + k * pressure * density * velocity * velocity);
+            var emptied = pressure * T.Exp(two * k / kLess * T.Log(T.Max(one + half * kLess * velocity / sound, T.All(1e-6))));
             var closed = T.Choose(velocity, stopped, emptied);
             var outward = closed - restPressure;
             var share = T.Choose(outward, T.Load(rows[OpeningRows.ShareOut] + i), T.Load(rows[OpeningRows.ShareIn] + i));
@@ -91,13 +94,15 @@ internal static unsafe class Openings<T>
                 var next = x + step;
                 // Outside its bracket the secant gives way to the middle.
                 var inside = T.Min(next - low, high - next);
-                next = T.Choose(inside, next, T.Choose(T.Abs(step) - T.All(1e-15) * span, T.All(0.5) * (low + high), x));
+                next = T.Choose(inside, next, T.Choose(T.Abs(step) - T.All(1e-15) * span, half * (low + high), x));
                 var moved = next - x;
-                if (T.Greatest(T.Abs(moved) - T.All(2e-16) * closed) <= 0) break;
-                var after = end.Balance(T.MultiplyAdd(sign, next, closed), out _, out _, out _);
+                x = next;
+                // The secant's next error is far smaller than its last move.
+                if (T.Greatest(T.Abs(moved) - T.All(Enough) * closed) <= 0) break;
+                var after = end.Balance(T.MultiplyAdd(sign, x, closed), out _, out _, out _);
                 var change = after - balance;
                 step = T.Choose(T.Abs(change), zero - after * moved / T.Choose(T.Abs(change), change, one), zero);
-                (x, balance) = (next, after);
+                balance = after;
             }
 
             var p = T.MultiplyAdd(sign, x, closed);
@@ -107,7 +112,7 @@ internal static unsafe class Openings<T>
             r = T.Choose(swallowed, density, r);
             u = T.Choose(swallowed, velocity, u);
             p = T.Choose(swallowed, pressure, p);
-            totalHeat = T.Choose(swallowed, k / kLess * pressure / density + T.All(0.5) * velocity * velocity, totalHeat);
+            totalHeat = T.Choose(swallowed, k / kLess * pressure / density + half * velocity * velocity, totalHeat);
             var mass = r * u;
             mass.Store(rows[OpeningRows.Mass] + i);
             T.MultiplyAdd(mass, u, p).Store(rows[OpeningRows.Momentum] + i);
@@ -116,31 +121,40 @@ internal static unsafe class Openings<T>
     }
 
     /// <summary>One end and what stands before it.</summary>
-    private readonly struct End(T density, T velocity, T pressure, T sound, T k, T outward, T share, T restPressure, T restHeat)
+    private readonly struct End
     {
-        private readonly T _critical = T.Exp(k / (k - T.All(1)) * T.Log(T.All(2) / (k + T.All(1))));
+        private readonly T _density, _velocity, _pressure, _sound, _k, _outward, _share2, _restHeat, _logPressure, _logRest, _logCritical;
+
+        public End(T density, T velocity, T pressure, T sound, T k, T outward, T share, T restPressure, T restHeat)
+        {
+            (_density, _velocity, _pressure, _sound, _k, _outward, _share2, _restHeat) = (density, velocity, pressure, sound, k, outward, share * share, restHeat);
+            _logPressure = T.Log(pressure);
+            _logRest = T.Log(restPressure);
+            _logCritical = k / (k - T.All(1)) * T.Log(T.All(2) / (k + T.All(1)));
+        }
 
         /// <summary>Squared mass flow of the pipe's wave less that of the opening, outwards; inwards the same. Rises from a closed end's pressure on.</summary>
-        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        /// <remarks>Not put into its caller three times: the compiler would run out of its budget and call every single operator.</remarks>
+        [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
         public T Balance(T p, out T r, out T u, out T totalHeat)
         {
-            T one = T.All(1), two = T.All(2), half = T.All(0.5);
-            var kLess = k - one;
-            var perK = k / kLess;
-            var (change, behind) = WaveCurve<T>.Across(density, pressure, sound, k, p);
-            u = velocity - change;
+            T one = T.All(1), two = T.All(2), half = T.All(0.5), perKLess = one / (_k - one), perK = _k * perKLess, inverseK = one / _k;
+            var (change, behind, logRise) = WaveCurve<T>.Along(_density, _pressure, _sound, _k, p);
+            u = _velocity - change;
             var kinetic = half * u * u;
             // Inwards the gas behind the end is the reservoir's; its speed is bounded at Mach 3 so that no temperature falls below zero.
-            var spread = T.Max(restHeat - kinetic / perK, T.All(0.35) * restHeat);
-            r = T.Choose(outward, behind, p / spread);
-            totalHeat = T.Choose(outward, perK * p / behind + kinetic, perK * restHeat);
+            var spread = T.Max(_restHeat - kinetic / perK, T.All(0.35) * _restHeat);
+            r = T.Choose(_outward, behind, p / spread);
+            totalHeat = T.Choose(_outward, perK * p / behind + kinetic, perK * _restHeat);
 
+            // All pressures by their logarithms: the end's, the total before the opening, and the ratio over it.
             var heat = totalHeat / perK;
-            var total = T.Choose(outward, p * T.Exp(perK * T.Log(heat * r / p)), restPressure);
-            var logRatio = T.Log(T.Max(T.Min(T.Choose(outward, restPressure, p) / total, one), _critical));
-            var nozzle = two * perK * total * total / heat * T.Exp(two / k * logRatio) * (one - T.Exp(kLess / k * logRatio));
+            var logEnd = _logPressure + logRise;
+            var logTotal = T.Choose(_outward, logEnd + perK * T.Log(heat * r / p), _logRest);
+            var logRatio = T.Max(T.Min(T.Choose(_outward, _logRest, logEnd) - logTotal, T.All(0)), _logCritical);
+            var nozzle = two * perK / heat * T.Exp(two * T.MultiplyAdd(logRatio, inverseK, logTotal)) * (one - T.Exp((one - inverseK) * logRatio));
             var mass = r * u;
-            return mass * mass - share * share * nozzle;
+            return mass * mass - _share2 * nozzle;
         }
     }
 }
