@@ -22,7 +22,9 @@ public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
         {
             var m = Pipe.Memory;
             var (row, cell, sign) = IsLast ? (PipeMemory.LastEdge, m.Cells - 1, 1) : (PipeMemory.FirstEdge, 0, -1);
-            return new(m[row][cell], sign * m[row + 1][cell], m[row + 2][cell], Math.Clamp(m[row + 3][cell], 0, 1));
+            var edge = m[row] + cell;
+            var next = m.Stride;
+            return new(edge[0], sign * edge[next], edge[2 * next], Math.Clamp(edge[3 * next], 0, 1));
         }
     }
 
@@ -32,10 +34,12 @@ public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
     {
         var m = Pipe.Memory;
         var (face, sign) = IsLast ? (m.Cells, 1) : (0, -1);
-        m[PipeMemory.Flow][face] = sign * flow.Mass;
-        m[PipeMemory.Flow + 1][face] = flow.Momentum;
-        m[PipeMemory.Flow + 2][face] = sign * flow.Energy;
-        m[PipeMemory.Flow + 3][face] = sign * flow.Burnt;
+        var through = m[PipeMemory.Flow] + face;
+        var next = m.Stride;
+        through[0] = sign * flow.Mass;
+        through[next] = flow.Momentum;
+        through[2 * next] = sign * flow.Energy;
+        through[3 * next] = sign * flow.Burnt;
     }
 
     /// <summary>Lets nothing pass: the wall's pressure alone acts on the end.</summary>
@@ -43,7 +47,7 @@ public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
     internal void Close()
     {
         var edge = Edge;
-        SetFlow(new(0, Ends.ClosedEnd.Pressure(edge.Density, edge.Velocity, edge.Pressure, Pipe.Gas.HeatCapacityRatio), 0, 0));
+        SetFlow(new(0, Ends.ClosedEnd.Pressure(edge.Density, edge.Velocity, edge.Pressure, Pipe.Numbers.K), 0, 0));
     }
 
     /// <summary>Fills the cell beyond a wall with the mirror image of the end cell, so that the end cell gets a slope.</summary>
@@ -52,10 +56,12 @@ public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
     {
         var m = Pipe.Memory;
         var (beyond, cell) = IsLast ? (m.Cells, m.Cells - 1) : (-1, 0);
-        m[PipeMemory.Density][beyond] = m[PipeMemory.Density][cell];
-        m[PipeMemory.Velocity][beyond] = -m[PipeMemory.Velocity][cell];
-        m[PipeMemory.Pressure][beyond] = m[PipeMemory.Pressure][cell];
-        m[PipeMemory.Burnt][beyond] = m[PipeMemory.Burnt][cell];
+        double* from = m[PipeMemory.Density] + cell, to = m[PipeMemory.Density] + beyond;
+        var next = m.Stride;
+        to[0] = from[0];
+        to[next] = -from[next];
+        to[2 * next] = from[2 * next];
+        to[3 * next] = from[3 * next];
     }
 
     /// <summary>Fills the cell beyond an end that is no wall with what the cells inside say: the smaller of two slopes, none where they disagree.</summary>

@@ -32,7 +32,7 @@ internal sealed unsafe class OpeningRows
     public double* this[int row] => _first + row * _stride;
 }
 
-/// <summary>The quasi-steady opening between a pipe's end and gas at rest, in either direction, solved to rounding.</summary>
+/// <summary>The quasi-steady opening between a pipe's end and gas at rest, in either direction, solved until the wave's height moves by less than 1e-9 of itself (the secant's next error is far smaller).</summary>
 /// <remarks>
 /// <para>Between the pipe's gas and its end runs one pressure wave (<see cref="WaveCurve{T}"/>). Into the pipe: the reservoir's gas expands without loss to
 /// the pressure at the pipe's end, or to the speed of sound, in the effective area; the jet spreads over the pipe's section at that pressure and keeps
@@ -45,10 +45,13 @@ internal sealed unsafe class OpeningRows
 internal static unsafe class Openings<T>
     where T : struct, ILanes<T>
 {
-    private const int MostTries = 12;
+    private const int MostTries = 30;
 
-    /// <summary>A last move of this share of the pressure is the last: what is left then is rounding.</summary>
-    private const double Enough = 1e-8;
+    /// <summary>A move of this share of the wave's height is the last.</summary>
+    private const double Enough = 1e-9;
+
+    /// <summary>An opening smaller than this share of the pipe's section is shut.</summary>
+    private const double Shut = 1e-9;
 
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
     public static void Solve(OpeningRows rows)
@@ -67,6 +70,7 @@ internal static unsafe class Openings<T>
             var closed = T.Choose(velocity, stopped, emptied);
             var outward = closed - restPressure;
             var share = T.Choose(outward, T.Load(rows[OpeningRows.ShareOut] + i), T.Load(rows[OpeningRows.ShareIn] + i));
+            share = T.Choose(share - T.All(Shut), share, zero);
 
             // Outwards the end is never below its sonic pressure; where the pipe runs supersonic, behind a standing shock.
             var mach = velocity / sound;
@@ -77,11 +81,13 @@ internal static unsafe class Openings<T>
             var span = T.Max(T.Choose(outward, closed - lowest, restPressure - closed), zero);
             var sign = T.Choose(outward, zero - one, one);
 
-            // First guess: small waves through an orifice.
+            // First guess: a small wave through an orifice; inwards not more than a sonic one passes (about 0.47 of its pressure, near enough for any gas).
+            // Outwards through the whole section this is the answer: the reservoir's pressure, or the sonic one, where the balance only touches zero.
             var drop = T.Abs(outward);
             var a = two * share * share * T.Choose(outward, density, restDensity);
             var b = T.Choose(outward, one - share * share, one) / (sound * sound);
             var x = T.Min(two * a * drop / (a + T.Sqrt(a * a + T.All(4) * a * b * drop) + tiny), span);
+            x = T.Choose(outward, x, T.Min(x, sound * share * T.Sqrt(T.All(0.47) * restPressure * restDensity)));
             var restHeat = restPressure / restDensity;
             var end = new End(density, velocity, pressure, sound, k, outward, share, restPressure, restHeat);
             var balance = end.Balance(T.MultiplyAdd(sign, x, closed), out _, out _, out _);
@@ -98,7 +104,7 @@ internal static unsafe class Openings<T>
                 var moved = next - x;
                 x = next;
                 // The secant's next error is far smaller than its last move.
-                if (T.Greatest(T.Abs(moved) - T.All(Enough) * closed) <= 0) break;
+                if (T.Greatest(T.Abs(moved) - T.MultiplyAdd(T.All(Enough), x, T.All(2e-16) * closed)) <= 0) break;
                 var after = end.Balance(T.MultiplyAdd(sign, x, closed), out _, out _, out _);
                 var change = after - balance;
                 step = T.Choose(T.Abs(change), zero - after * moved / T.Choose(T.Abs(change), change, one), zero);
@@ -113,7 +119,7 @@ internal static unsafe class Openings<T>
             u = T.Choose(swallowed, velocity, u);
             p = T.Choose(swallowed, pressure, p);
             totalHeat = T.Choose(swallowed, k / kLess * pressure / density + half * velocity * velocity, totalHeat);
-            var mass = r * u;
+            var mass = T.Choose(share, r * u, zero);
             mass.Store(rows[OpeningRows.Mass] + i);
             T.MultiplyAdd(mass, u, p).Store(rows[OpeningRows.Momentum] + i);
             (mass * totalHeat).Store(rows[OpeningRows.Energy] + i);
