@@ -1,0 +1,40 @@
+namespace Portwright.Physics.Targets;
+
+/// <summary>Exhaust against intake, and the power an intake's flow can carry at most.</summary>
+public static class FlowBalance
+{
+    public static readonly TargetRule Rule = new(
+        "Exhaust over intake", TargetBasis.CommonPractice, "common practice, no source: exhaust flow 70 to 80 percent of intake flow at the same test pressure",
+        "Flow at one lift hides the cam: with events of different length compare the angle areas. A supercharged engine wants more exhaust.");
+
+    public static readonly TargetRule PowerRule = new(
+        "Power an intake's flow can carry", TargetBasis.CommonPractice,
+        "common practice, no source: 0.25 to 0.26 hp a cfm at 28 inH2O a cylinder, naturally aspirated on petrol",
+        "An upper estimate for a whole engine that suits the port, never a forecast.");
+
+    /// <summary>Exhaust over intake.</summary>
+    public static readonly UsualRange Usual = new(0.70, 0.80);
+
+    private const double WattsAHorsepower = 745.69987158227022, CubicMetresASecondACfm = 4.719474432e-4;
+
+    /// <summary>W for each m3/s of standard air at 28 inH2O through one cylinder's intakes.</summary>
+    public static readonly UsualRange PowerPerFlow = new(0.25 * WattsAHorsepower / CubicMetresASecondACfm, 0.26 * WattsAHorsepower / CubicMetresASecondACfm);
+
+    /// <summary>Exhaust over intake: two flows at one test pressure, two effective areas, or two angle areas.</summary>
+    /// <param name="exhaust">Zero or above.</param>
+    /// <param name="intake">Above zero, in the same unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
+    public static double Of(double exhaust, double intake) =>
+        Require.NotNegative(exhaust, nameof(exhaust), "(the unit of the intake)") / Require.Positive(intake, nameof(intake), "(the unit of the exhaust)");
+
+    /// <summary>Upper estimate of an engine's power from its best intake flow, W, as a range.</summary>
+    /// <param name="flow">Standard air at 28 inH2O through one cylinder's intakes, m3/s, zero or above.</param>
+    /// <param name="cylinders">1 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
+    public static UsualRange Power(double flow, int cylinders)
+    {
+        Require.NotNegative(flow, nameof(flow), "m3/s");
+        if (cylinders < 1) Require.Refuse(cylinders, nameof(cylinders), "1 or more");
+        return new(PowerPerFlow.Low * flow * cylinders, PowerPerFlow.High * flow * cylinders);
+    }
+}
