@@ -51,7 +51,9 @@ internal static class ImportCommand
             var target = new ImportInto(
                 record, parsed.GetValue(job), parsed.GetValue(head), parsed.GetValue(port), parsed.GetValue(cut), parsed.GetValue(done),
                 parsed.GetValue(bench), parsed.GetValue(range), parsed.GetValue(pressure) ?? "28 inH2O", Way(parsed.GetValue(direction)), Day(parsed.GetValue(date)), units);
-            var entries = previews.SelectMany(p => target.Entries(p, DateTimeOffset.Now)).ToList();
+            // One time for all files: they came in together.
+            var now = DateTimeOffset.Now;
+            var entries = previews.SelectMany(p => target.Entries(p, now)).ToList();
             var saved = record.Journal.Append(entries);
             if (!parsed.GetValue(json)) new Page(output).Paragraph(saved == 0 ? "Imported before: the record has all of this already." : $"Saved: {saved} entries.");
             return ExitCode.Done;

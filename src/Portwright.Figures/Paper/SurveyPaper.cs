@@ -18,7 +18,7 @@ internal static class SurveyPaper
         Said(column, findings, units, left, width);
         column.Space(10);
         Figure(column, LongViewDrawing.Of(survey, null, view, units, 760, findings: findings), left, width, 0.92 * width);
-        if (survey.Schedule is not null) Figure(column, AreaScheduleFigure.Of(survey, units, new FigureSize(width, 170, 8.5)), left, width, width);
+        if (survey.Schedule is not null) Figure(column, AreaScheduleFigure.Of(survey, units, new FigureSize(width, 170, 8.5), AreaTarget.Of(survey)), left, width, width);
         foreach (var station in survey.Stations) Station(column, survey, station, view, units, left, width);
     }
 

@@ -5,7 +5,17 @@ using Portwright.Shop.Units;
 namespace Portwright.Figures;
 
 /// <summary>A target of the plan at a place along the port: area from and to, m2, at a distance from the flange, m.</summary>
-public sealed record AreaTarget(double Distance, double From, double To);
+public sealed record AreaTarget(double Distance, double From, double To)
+{
+    /// <summary>What the plan wants of this port from its first station to its last; empty where the plan does not say.</summary>
+    public static IReadOnlyList<AreaTarget> Of(PortSurvey survey)
+    {
+        ArgumentNullException.ThrowIfNull(survey);
+        return survey is { AreaWanted: var (least, most), Schedule: { } schedule }
+            ? [new(schedule.Stations[0].Distance, least, most), new(schedule.Stations[^1].Distance, least, most)]
+            : [];
+    }
+}
 
 /// <summary>
 /// Area over distance from the flange: stations with their doubt, the line between them, the smallest section marked, the share of the

@@ -62,11 +62,21 @@ public sealed record PortSurvey(
     public double? DemandSpeedIn(ReducedSection section)
     {
         ArgumentNullException.ThrowIfNull(section);
-        return Sheet.Port.Fact.Kind == PortKind.Intake
-            && Sheet.Job.Fact.Plan is { Bore: > 0 and var bore, Stroke: > 0 and var stroke, HighestSpeed: > 0 and var speed }
-            ? InletMachIndex.MeanPistonSpeed(stroke, speed / 60) * Math.PI / 4 * bore * bore / (section.Area.Value * Intakes)
-            : null;
+        return DemandFlow / section.Area.Value;
     }
+
+    /// <summary>
+    /// Section area at which the air of the intake stroke moves at the speeds the plan wants, m2, least and most. Null for an exhaust, or
+    /// where the plan does not say.
+    /// </summary>
+    public (double Least, double Most)? AreaWanted =>
+        DemandFlow is { } flow && Sheet.Job.Fact.Plan.PortSpeed is { From: > 0, To: > 0 } band ? (flow / band.To, flow / band.From) : null;
+
+    /// <summary>Mean volume flow of this intake over its stroke at the plan's highest engine speed, m3/s.</summary>
+    private double? DemandFlow => Sheet.Port.Fact.Kind == PortKind.Intake
+        && Sheet.Job.Fact.Plan is { Bore: > 0 and var bore, Stroke: > 0 and var stroke, HighestSpeed: > 0 and var speed }
+        ? InletMachIndex.MeanPistonSpeed(stroke, speed / 60) * Math.PI / 4 * bore * bore / Intakes
+        : null;
 
     /// <summary>Intakes the cylinder breathes through.</summary>
     public int Intakes => 1 + Mates.Count(m => m.Port.Fact.Kind == PortKind.Intake);

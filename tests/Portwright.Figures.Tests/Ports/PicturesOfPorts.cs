@@ -42,7 +42,7 @@ public sealed class PicturesOfPorts
             yield return ($"section-{what}-narrow", SectionDrawing.Of(faulty, faulty.At("C"), InventedPorts.FourViews[3], what, us, 344));
         }
 
-        for (var i = 1; i < 4; i++) yield return ($"section-view-{i}", SectionDrawing.Of(faulty, faulty.At("D"), InventedPorts.FourViews[i], SectionShows.Speeds, us, 560));
+        for (var i = 0; i < 4; i++) yield return ($"section-view-{i}", SectionDrawing.Of(faulty, faulty.At("D"), InventedPorts.FourViews[i], SectionShows.Speeds, us, 560));
         var bare = InventedPorts.Bare(true);
         yield return ("section-empty", SectionDrawing.Of(bare, bare.At("B"), new View(), SectionShows.Balls, UnitSystem.Si, 344));
         AreaTarget[] target = [new(0, 0.00150, 0.00165), new(0.06, 0.00140, 0.00152), new(0.105, 0.00150, 0.00160)];

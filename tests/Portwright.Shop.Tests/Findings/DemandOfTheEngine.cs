@@ -1,5 +1,6 @@
 using Portwright.Physics.Valves;
 using Portwright.Shop.Findings;
+using Portwright.Shop.Record;
 
 namespace Portwright.Shop.Tests.Findings;
 
@@ -16,6 +17,22 @@ public sealed class DemandOfTheEngine
         Assert.Equal(2 * 0.46200, InletMachIndex.Of(0.1, 0.1, 100, 0.0005, 340), 3);
         Assert.Equal(0.46200 / 2, InletMachIndex.Of(0.1, 0.1, 50, 0.001, 340), 4);
         Assert.Throws<ArgumentOutOfRangeException>(() => InletMachIndex.Of(0, 0.1, 50, 0.0005, 340));
+    }
+
+    [Fact]
+    public void The_area_wanted_is_the_one_in_which_the_air_moves_as_the_plan_wants()
+    {
+        // Bore and stroke 100 mm at 6000 rpm: 78.54 cm2 at 20 m/s are 0.15708 m3/s; at 100 m/s they need 15.708 cm2, at 120 m/s 13.090.
+        var made = new MadePort(72);
+        made.Plan = made.Plan with { Bore = 0.1, Stroke = 0.1, HighestSpeed = 6000, PortSpeed = new SpeedBand(100, 120) };
+        var survey = made.Survey();
+        var (least, most) = survey.AreaWanted!.Value;
+        Assert.Equal(0.15708 / survey.Intakes / 120, least, 7);
+        Assert.Equal(0.15708 / survey.Intakes / 100, most, 7);
+        var section = survey.Sections.First();
+        Assert.Equal(100, survey.DemandSpeedIn(section)!.Value * section.Area.Value / most, 9);
+        made.Plan = made.Plan with { PortSpeed = null };
+        Assert.Null(made.Survey().AreaWanted);
     }
 
     [Fact]
