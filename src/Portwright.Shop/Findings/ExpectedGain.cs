@@ -43,7 +43,8 @@ public static class ExpectedGain
             return p.Flow.Value * (1 / Math.Sqrt(1 - Math.Clamp(removed(x, Math.Clamp(phi, 0, 1)), 0, 0.9)) - 1);
         });
         var gain = Mean(share.Value);
-        var slope = (Mean(Math.Min(1, share.Value + 0.01)) - Mean(Math.Max(0, share.Value - 0.01))) / 0.02;
+        var (less, more) = (Math.Max(0, share.Value - 0.01), Math.Min(1, share.Value + 0.01));
+        var slope = (Mean(more) - Mean(less)) / (more - less);
         return Estimate.Linear(gain, (slope, share));
     }
 

@@ -76,10 +76,13 @@ public static class NextCuts
     }
 
     /// <summary>What was accepted at a cut, a line each, in the porter's units: the note the next cut begins with; empty where nothing was.</summary>
-    public static string NoteForNext(Ledger ledger, Guid cut, Units.UnitSystem units)
+    /// <param name="findings">What the port says now: what was taken and is no longer suggested, for metal found thin since, is not handed on.</param>
+    public static (string Note, IReadOnlyList<string> LeftOut) NoteForNext(Ledger ledger, Guid cut, IReadOnlyList<Finding> findings, Units.UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(ledger);
-        return string.Join('\n', Accepted(ledger, cut).Select(a => FindingWords.Show(a.Fact.What, units)));
+        ArgumentNullException.ThrowIfNull(findings);
+        var taken = Accepted(ledger, cut).ToLookup(a => findings.Any(f => Same(a.Fact, f) && f.Suggestion is null), a => FindingWords.Show(a.Fact.What, units));
+        return (string.Join('\n', taken[false]), [.. taken[true]]);
     }
 
     /// <summary>The latest word on each place is the one that counts.</summary>

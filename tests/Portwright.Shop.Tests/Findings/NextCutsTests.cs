@@ -39,7 +39,26 @@ public sealed class NextCutsTests(ITestOutputHelper output)
         // The latest word counts: taken up again it rises, and its words begin the next cut.
         bench.Add(NextCuts.Decide(port, then[^1], Decision.Accepted, ""));
         Assert.Equal("b", NextCuts.Of(port, findings, bench.Ledger)[0].Suggestion.What);
-        Assert.Equal("b", NextCuts.NoteForNext(bench.Ledger, port.Sheet.Cut.Id, UnitSystem.UsCustomary));
+        Assert.Equal("b", NextCuts.NoteForNext(bench.Ledger, port.Sheet.Cut.Id, findings, UnitSystem.UsCustomary).Note);
+    }
+
+    [Fact]
+    public void What_was_taken_and_is_no_longer_suggested_is_left_out_of_the_note_and_said()
+    {
+        var made = new MadePort(54) { RingsAt = [], Places = [], ExhaustShare = null };
+        var bench = made.Bench(out var id, out _);
+        var port = PortSurvey.Of(bench.Ledger, id);
+        Finding[] findings = [Suggested("a", 0.003, 0.9), Suggested("b", 0.005, 0.95)];
+        foreach (var next in NextCuts.Of(port, findings, bench.Ledger))
+        {
+            bench.Add(NextCuts.Decide(port, next, Decision.Accepted, ""));
+        }
+
+        // The wall over b was found thin afterwards: its finding stands, its suggestion is gone.
+        Finding[] since = [findings[0], findings[1] with { Suggestion = null }];
+        var (note, leftOut) = NextCuts.NoteForNext(bench.Ledger, port.Sheet.Cut.Id, since, UnitSystem.UsCustomary);
+        Assert.Equal("a", note);
+        Assert.Equal("b", Assert.Single(leftOut));
     }
 
     [Fact]
@@ -51,8 +70,8 @@ public sealed class NextCutsTests(ITestOutputHelper output)
         var port = PortSurvey.Of(bench.Ledger, id);
         var next = NextCuts.Of(port, PortFindings.Of(port), bench.Ledger).Single(n => n.Finding.Rule is ThroatTooSmall);
         bench.Add(NextCuts.Decide(port, next, Decision.Accepted, ""));
-        Assert.Equal("Open the throat to 1.742 in, blended into seat and bowl.", NextCuts.NoteForNext(bench.Ledger, cut, UnitSystem.UsCustomary));
-        Assert.Equal("Open the throat to 44.25 mm, blended into seat and bowl.", NextCuts.NoteForNext(bench.Ledger, cut, UnitSystem.Si));
+        Assert.Equal("Open the throat to 1.742 in, blended into seat and bowl.", NextCuts.NoteForNext(bench.Ledger, cut, PortFindings.Of(port), UnitSystem.UsCustomary).Note);
+        Assert.Equal("Open the throat to 44.25 mm, blended into seat and bowl.", NextCuts.NoteForNext(bench.Ledger, cut, PortFindings.Of(port), UnitSystem.Si).Note);
     }
 
     [Theory]
