@@ -3,39 +3,6 @@ namespace Portwright.Shop.Record;
 /// <summary>One customer order: an engine plan and a set of heads.</summary>
 public sealed record Job(string Name, string Customer, EnginePlan Plan, string Notes = "") : Fact;
 
-/// <summary>The engine the heads must suit. Lengths in metres, speeds in revolutions a minute; null where not known yet.</summary>
-/// <param name="RodLength">Connecting-rod length between centres, m.</param>
-/// <param name="PortSpeed">Mean air speed wanted in the intake port at the highest engine speed, from and to, m/s: the porter's own choice.</param>
-/// <param name="ClassRules">Rules of a class, or emissions rules for an engine used on public roads.</param>
-public sealed record EnginePlan(
-    double? Bore = null,
-    double? Stroke = null,
-    double? RodLength = null,
-    int? Cylinders = null,
-    double? CompressionRatio = null,
-    CamLift? IntakeCam = null,
-    CamLift? ExhaustCam = null,
-    double? LowestSpeed = null,
-    double? HighestSpeed = null,
-    string Fuel = "",
-    string ClassRules = "",
-    string Notes = "",
-    SpeedBand? PortSpeed = null)
-{
-    /// <summary>The cam of one side.</summary>
-    public CamLift? CamOf(PortKind kind) => kind == PortKind.Intake ? IntakeCam : ExhaustCam;
-}
-
-/// <summary>Speeds from and to, m/s, both above zero.</summary>
-public sealed record SpeedBand(double From, double To);
-
-/// <summary>What lifts the valve: lobe lift (m), rocker ratio, valve lash (m).</summary>
-public sealed record CamLift(double LobeLift, double RockerRatio = 1, double Lash = 0)
-{
-    /// <summary>Net lift at the valve, m.</summary>
-    public double NetLift() => Physics.Valves.NetLift.From(LobeLift, RockerRatio, Lash);
-}
-
 /// <summary>A bare cylinder head as it lies on the bench.</summary>
 /// <param name="Material">Aluminium, iron, …: sets the usual caution on wall thickness.</param>
 public sealed record Head(string Name, string Material = "", string Notes = "", int Place = 0) : Fact;

@@ -57,7 +57,7 @@ public sealed record JobBoard(Kept<Job> Job, IReadOnlyList<HeadOnBoard> Heads, s
             return new PortOnBoard(port, cut, null, null, null, sweep is null ? "not started" : "on the bench", left, left > 0 ? sweep?.Id : null);
         }
 
-        var cam = job.Fact.Plan.CamOf(port.Fact.Kind)?.NetLift();
+        var cam = job.Fact.Plan.LiftOf(port.Fact.Kind);
         var lift = cam is { } c && last.Curve.Covers(c) ? c : last.Curve.HighestLift;
         var against = reductions.Before(last.Cut, last.Fitting) is [.., var before] ? CutComparison.Between(last, before) : null;
         var state = left > 0 ? "on the bench" : $"cut {last.Cut.Fact.Number}";

@@ -60,7 +60,7 @@ public sealed record PortSheet(
         var bench = flow?.Sweeps[^1].Bench ?? BenchOf(ledger, cut);
         var againstLast = flow is not null && earlier.Count > 0 ? CutComparison.Between(flow, earlier[^1]) : null;
         var againstFirst = flow is not null && earlier.Count > 1 ? CutComparison.Between(flow, earlier[0]) : null;
-        var cam = job.Fact.Plan.CamOf(port.Fact.Kind) is { } lift ? new CamPoint(lift.NetLift(), flow?.Curve.At(lift.NetLift())) : null;
+        var cam = job.Fact.Plan.LiftOf(port.Fact.Kind) is { } lift ? new CamPoint(lift, flow?.Curve.At(lift)) : null;
         var valve = port.Fact.Valve;
         IReadOnlyList<WindowUse> windows = valve is null || flow is null || bench is null
             ? []

@@ -14,5 +14,5 @@ public sealed record CylinderMate(Kept<Port> Port, CutFlow? Flow, double? CamLif
             .Select(p => new CylinderMate(
                 p,
                 reductions.Ledger.CutsOf(p.Id) is [.., var latest] ? reductions.Of(latest) : null,
-                plan.CamOf(p.Fact.Kind)?.NetLift()))];
+                plan.LiftOf(p.Fact.Kind)))];
 }

@@ -24,14 +24,14 @@ internal static class PlanWords
             parts.Add($"stroke {Print.Number(stroke, Dimension.Length, units)}");
         }
 
-        if (plan.IntakeCam is { } intake)
+        if (plan.LiftOf(PortKind.Intake) is { } intake)
         {
-            parts.Add($"intake lifts {Print.Number(intake.NetLift(), Dimension.Lift, units)}");
+            parts.Add($"intake lifts {Print.Number(intake, Dimension.Lift, units)}");
         }
 
-        if (plan.ExhaustCam is { } exhaust)
+        if (plan.LiftOf(PortKind.Exhaust) is { } exhaust)
         {
-            parts.Add($"exhaust lifts {Print.Number(exhaust.NetLift(), Dimension.Lift, units)}");
+            parts.Add($"exhaust lifts {Print.Number(exhaust, Dimension.Lift, units)}");
         }
 
         if (plan is { LowestSpeed: { } low, HighestSpeed: { } high })
