@@ -18,6 +18,9 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
     /// <summary>An edge keeps at least this share of its cell's density and pressure when it is moved half a step ahead.</summary>
     private const double Kept = 0.05;
 
+    /// <summary>Friction and heat of slower gas, as a share of the speed of sound, are worked out as if it went this fast.</summary>
+    private const double SlowestForWall = 0.01;
+
     public override int Lanes => T.Count;
 
     [MethodImpl(Whole)]
@@ -140,13 +143,15 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
     {
         double* density = m[PipeMemory.Density], velocity = m[PipeMemory.Velocity], pressure = m[PipeMemory.Pressure];
         double* diameter = m[PipeMemory.Diameter], half = m[PipeMemory.HalfPerDiameter], rough = m[PipeMemory.RoughnessTerm], bend = m[PipeMemory.Bend];
-        double* friction = m[PipeMemory.Friction], heat = m[PipeMemory.Heat];
-        T perR = T.All(1 / n.R), perFriction = T.All(n.HeatPerFriction);
+        double* friction = m[PipeMemory.Friction], heat = m[PipeMemory.Heat], sound = m[PipeMemory.Sound];
+        T slowest = T.All(SlowestForWall), perR = T.All(1 / n.R), perFriction = T.All(n.HeatPerFriction);
         var cells = m.Cells;
         for (var i = 0; i < cells; i += T.Count)
         {
             var r = T.Load(density + i);
-            var factor = WallFriction<T>.Factor(r, T.Abs(T.Load(velocity + i)), T.Load(pressure + i) / r * perR, T.Load(diameter + i), T.Load(rough + i));
+            // The coefficients stand for several steps: were they those of gas nearly at rest, the next wave would be braked and cooled a thousandfold.
+            var speed = T.Max(T.Abs(T.Load(velocity + i)), slowest * T.Load(sound + i));
+            var factor = WallFriction<T>.Factor(r, speed, T.Load(pressure + i) / r * perR, T.Load(diameter + i), T.Load(rough + i));
             var wall = factor * T.Load(half + i);
             (wall + T.Load(bend + i)).Store(friction + i);
             (wall * perFriction).Store(heat + i);

@@ -113,6 +113,9 @@ public sealed unsafe partial class PipeNetwork
         return step;
     }
 
+    /// <summary>Looks at friction and heat before the next step, and counts to the next look from there: cycles that begin alike then go on alike.</summary>
+    public void LookAtWalls() => _stepsToWall = 0;
+
     /// <summary>Steps until a time has passed, s.</summary>
     public void Run(double time)
     {

@@ -1,0 +1,62 @@
+using Portwright.Engine.Cylinder;
+using Portwright.Engine.Gas;
+using Portwright.Engine.Gas.Ends;
+
+namespace Portwright.Engine.Runs;
+
+/// <summary>One cylinder with its valves between its two pipes.</summary>
+internal sealed class RunningCylinder
+{
+    private readonly ValveOpening intake, exhaust;
+    private readonly double turnsASecond;
+    private double askedFor = double.NaN;
+    private CylinderState midway;
+
+    public RunningCylinder(CylinderPlan plan, ValveOpening intake, ValveOpening exhaust, double turnsASecond, double crank, GasAtRest start, PerfectGas intakeGas, PerfectGas exhaustGas)
+    {
+        (this.intake, this.exhaust, this.turnsASecond) = (intake, exhaust, turnsASecond);
+        Gas = new(plan, turnsASecond, crank, start.Pressure, start.Temperature, start.Burnt);
+        IntakeMouth = new(this, plan.Gas, intakeGas);
+        ExhaustMouth = new(this, plan.Gas, exhaustGas);
+    }
+
+    public CylinderGas Gas { get; }
+
+    public Opening IntakeValve { get; } = new();
+
+    public Opening ExhaustValve { get; } = new();
+
+    public CylinderMouth IntakeMouth { get; }
+
+    public CylinderMouth ExhaustMouth { get; }
+
+    public CylinderState Midway(double step)
+    {
+        if (step != askedFor) (askedFor, midway) = (step, Gas.Midway(step));
+        return midway;
+    }
+
+    /// <summary>Sets the valves to where they stand in the middle of a step.</summary>
+    public void SetValves(double step)
+    {
+        var crank = Gas.Crank + Math.PI * turnsASecond * step;
+        (IntakeValve.AreaOutOfPipe, IntakeValve.AreaIntoPipe) = intake.At(crank);
+        (ExhaustValve.AreaIntoPipe, ExhaustValve.AreaOutOfPipe) = exhaust.At(crank);
+    }
+
+    public void BeginCycle()
+    {
+        Gas.ClearTotals();
+        IntakeMouth.ClearCycle();
+        ExhaustMouth.ClearCycle();
+    }
+
+    /// <summary>Moves the cylinder on by what its mouths have taken.</summary>
+    public void Step(double step)
+    {
+        Gas.Step(step, IntakeMouth.Flow + ExhaustMouth.Flow);
+        IntakeMouth.Clear();
+        ExhaustMouth.Clear();
+        askedFor = double.NaN;
+    }
+}

@@ -1,0 +1,120 @@
+namespace Portwright.Engine.Runs;
+
+/// <summary>What a study may vary.</summary>
+public enum StudyAxis
+{
+    /// <summary>From the flange out, m added to the pipe's length.</summary>
+    IntakeLength,
+
+    /// <summary>Factor on all sections of the intake.</summary>
+    IntakeSection,
+
+    /// <summary>m added.</summary>
+    ExhaustLength,
+
+    /// <summary>Factor on all sections of the exhaust.</summary>
+    ExhaustSection,
+
+    /// <summary>rad of crank, later.</summary>
+    IntakeLater,
+
+    /// <summary>rad of crank, later.</summary>
+    ExhaustLater,
+
+    /// <summary>Factor on the intake valve's diameter, port alike: area s^2 A(L/s).</summary>
+    IntakeValve,
+
+    /// <summary>The same for the exhaust.</summary>
+    ExhaustValve,
+
+    /// <summary>Added to the compression ratio.</summary>
+    Compression,
+}
+
+/// <summary>One thing varied, and the values it takes.</summary>
+public sealed record Variation(StudyAxis Axis, IReadOnlyList<double> Values);
+
+/// <summary>One combination: the value on each axis, and what came of it.</summary>
+/// <param name="Torque">Weighted mean over the range, N m.</param>
+/// <param name="Power">Weighted mean over the range, W.</param>
+/// <param name="BestPower">W.</param>
+public sealed record StudyResult(IReadOnlyList<double> Values, IReadOnlyList<OperatingPoint> Points, double Torque, double Power, double BestPower);
+
+/// <summary>Every combination of a few variations of one design, run over a speed range.</summary>
+/// <remarks>Cancelled and begun again with kept points it goes on where it stopped; a variant's result is the same whichever others run beside it.</remarks>
+public sealed record Study(EngineDesign Design, SpeedRange Range, IReadOnlyList<Variation> Variations)
+{
+    /// <summary>Number of combinations.</summary>
+    public int Count => Variations.Aggregate(1, (n, v) => n * v.Values.Count);
+
+    /// <summary>Combinations in order, the last variation fastest.</summary>
+    public IReadOnlyList<IReadOnlyList<double>> Combinations()
+    {
+        IEnumerable<double[]> all = [[]];
+        foreach (var variation in Variations)
+            all = all.SelectMany(c => variation.Values.Select(v => (double[])[.. c, v]));
+        return [.. all];
+    }
+
+    /// <summary>The design with one value on each axis.</summary>
+    public EngineDesign Variant(IReadOnlyList<double> values)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        if (values.Count != Variations.Count) throw new ArgumentException($"{Variations.Count} variations need as many values.", nameof(values));
+        return Variations.Select((v, i) => (v.Axis, Value: values[i])).Aggregate(Design, (d, v) => Vary(d, v.Axis, v.Value));
+    }
+
+    /// <exception cref="ArgumentException">A variant cannot be put together.</exception>
+    /// <exception cref="OperationCanceledException">It was cancelled; what was done is kept.</exception>
+    public IReadOnlyList<StudyResult> Run(EngineBatch batch)
+    {
+        ArgumentNullException.ThrowIfNull(batch);
+        var combinations = Combinations();
+        var points = batch.Run([.. combinations.SelectMany(c => Range.Tasks(Variant(c), Settling.Usual))]);
+        var speeds = Range.TurnsASecond.Count;
+        return
+        [
+            .. combinations.Select((c, i) =>
+            {
+                OperatingPoint[] own = [.. points.Skip(i * speeds).Take(speeds)];
+                return new StudyResult(c, own, Range.Mean([.. own.Select(p => p.Torque)]), Range.Mean([.. own.Select(p => p.Power)]), own.Max(p => p.Power));
+            }),
+        ];
+    }
+
+    private static EngineDesign Vary(EngineDesign d, StudyAxis axis, double by) => axis switch
+    {
+        StudyAxis.IntakeLength => d with { Intake = d.Intake with { Tract = Longer(d.Intake.Tract, by) } },
+        StudyAxis.ExhaustLength => d with { Exhaust = d.Exhaust with { Tract = Longer(d.Exhaust.Tract, by) } },
+        StudyAxis.IntakeSection => d with { Intake = d.Intake with { Tract = Wider(d.Intake.Tract, by) } },
+        StudyAxis.ExhaustSection => d with { Exhaust = d.Exhaust with { Tract = Wider(d.Exhaust.Tract, by) } },
+        StudyAxis.IntakeLater => d with { Intake = Turned(d.Intake, by) },
+        StudyAxis.ExhaustLater => d with { Exhaust = Turned(d.Exhaust, by) },
+        StudyAxis.IntakeValve => d with { Intake = Larger(d.Intake, by) },
+        StudyAxis.ExhaustValve => d with { Exhaust = Larger(d.Exhaust, by) },
+        StudyAxis.Compression => d with { Size = d.Size with { CompressionRatio = d.Size.CompressionRatio + by } },
+        _ => throw new ArgumentOutOfRangeException(nameof(axis), axis, "There is no such variation."),
+    };
+
+    private static ValveSide Turned(ValveSide side, double by) => side with { Timing = side.Timing with { Later = side.Timing.Later + by } };
+
+    private static Tract Longer(Tract tract, double by)
+    {
+        var last = tract.Stations[^1];
+        var before = tract.Stations[^2];
+        if (!(last.Distance + by > before.Distance)) Require.Refuse(by, nameof(by), $"above {before.Distance - last.Distance} m: the port itself is not shortened");
+        return tract with { Stations = [.. tract.Stations.SkipLast(1), last with { Distance = last.Distance + by }] };
+    }
+
+    private static Tract Wider(Tract tract, double by) => tract with { Stations = [.. tract.Stations.Select(s => s with { Area = s.Area * by })] };
+
+    private static ValveSide Larger(ValveSide side, double by)
+    {
+        var areas = side.Areas;
+        return side with
+        {
+            Areas = new(
+                [.. areas.Lifts.Select(l => l * by)], [.. areas.WithTheStream.Select(a => a * by * by)], areas.Backwards is { } back ? [.. back.Select(a => a * by * by)] : null),
+        };
+    }
+}

@@ -1,0 +1,119 @@
+using CsCheck;
+using Portwright.Engine.Runs;
+using Xunit;
+
+namespace Portwright.Engine.Tests.Runs;
+
+public sealed class EngineRunTests(ITestOutputHelper output)
+{
+    [Theory]
+    [InlineData(1000)]
+    [InlineData(3000)]
+    [InlineData(5000)]
+    [InlineData(7000)]
+    [InlineData(9000)]
+    public void A_street_engine_settles_and_gives_what_such_engines_give(double rpm)
+    {
+        var p = MadeEngines.Street().At(rpm);
+        output.WriteLine(p.ToString());
+        Assert.True(p.IsSettled);
+        Assert.InRange(p.VolumetricEfficiency, 0.35, 1.05);
+        Assert.InRange(p.Residual, 0.01, 0.2);
+        // Work by the heat in the air that came in: indicated efficiency of a petrol engine of 10 to 1 (common practice, no source).
+        var efficiency = p.IndicatedPressure / (p.VolumetricEfficiency * 101_325 / (287.05 * 293.15) * Charge.Fuel.Petrol.HeatPerAir(1.12));
+        Assert.InRange(efficiency, 0.25, 0.42);
+        Assert.Equal(p.Power, p.Torque * 2 * Math.PI * p.TurnsASecond, 1e-9 * Math.Abs(p.Power));
+    }
+
+    [Fact]
+    public void What_goes_in_comes_out_with_the_fuel_that_burnt()
+    {
+        var design = MadeEngines.Street();
+        var engine = new RunningEngine(design, 4000 / 60.0);
+        EngineRun.Settle(engine, design, 4000 / 60.0, new(1e-8, 100), TestContext.Current.CancellationToken);
+        var cylinder = engine.Cylinders[0];
+        var into = cylinder.IntakeMouth.MassIn - cylinder.IntakeMouth.MassOut;
+        var outOf = cylinder.ExhaustMouth.MassOut - cylinder.ExhaustMouth.MassIn;
+        Assert.Equal(into + cylinder.Gas.Totals.FuelMass, outOf, 1e-6 * into);
+        Assert.Equal(cylinder.Gas.Totals.FreshThatBurnt * design.Richness / design.Fuel.AirForFuel, cylinder.Gas.Totals.FuelMass, 1e-9 * into);
+    }
+
+    [Fact]
+    public void Finer_cells_and_shorter_steps_change_the_result_less_and_less()
+    {
+        foreach (var rpm in new[] { 3000, 6000 })
+        {
+            var filling = new[] { 0.04, 0.02, 0.01, 0.005 }.Select(c => MadeEngines.Street().WithCells(c).At(rpm, 1e-6).VolumetricEfficiency).ToArray();
+            var steps = new[] { 0.85, 0.4, 0.2 }.Select(c => (MadeEngines.Street() with { Courant = c }).At(rpm, 1e-6).VolumetricEfficiency).ToArray();
+            output.WriteLine($"{rpm}: cells {string.Join(" ", filling.Select(f => f.ToString("0.00000", System.Globalization.CultureInfo.InvariantCulture)))}; steps {string.Join(" ", steps.Select(f => f.ToString("0.00000", System.Globalization.CultureInfo.InvariantCulture)))}");
+            // What is left at the usual cell, by the change to the half of it.
+            Assert.InRange(Math.Abs(filling[3] / filling[2] - 1), 0, 0.001);
+            Assert.True(Math.Abs(filling[3] - filling[2]) < Math.Abs(filling[1] - filling[0]));
+            Assert.InRange(Math.Abs(steps[2] / steps[0] - 1), 0, 0.001);
+        }
+    }
+
+    [Fact]
+    public void Cylinders_alike_behind_one_plenum_and_one_collector_fill_alike_in_any_firing_order()
+    {
+        var one = MadeEngines.Four().At(4000, 1e-6);
+        var other = (MadeEngines.Four() with { FiringOrder = [1, 2, 4, 3] }).At(4000, 1e-6);
+        Assert.Equal(one.Torque, other.Torque, 1e-5 * one.Torque);
+        Assert.InRange(one.VolumetricEfficiency, 0.85, 1.0);
+    }
+
+    [Fact]
+    public void A_turned_engine_without_fuel_costs_work_and_burns_nothing()
+    {
+        var p = (MadeEngines.Street() with { Combustion = Combustion.None }).At(3000);
+        Assert.True(p.IndicatedPressure < 0);
+        Assert.Equal(0, p.Residual, 1e-9);
+        Assert.Equal(0, p.FreshLost - 1, 0.02);
+    }
+
+    [Fact]
+    public void Thin_air_gives_power_nearly_as_its_density()
+    {
+        var sea = MadeEngines.Street();
+        var mountain = sea with { Air = new(80_000, 283.15) };
+        var ratio = mountain.At(4500).IndicatedPressure / sea.At(4500).IndicatedPressure;
+        var density = 80_000 / 283.15 / (101_325 / 293.15);
+        Assert.Equal(density, ratio, 0.03);
+    }
+
+    [Fact]
+    public void A_wrong_firing_order_is_refused_by_name()
+    {
+        var refused = Assert.Throws<ArgumentException>(() => (MadeEngines.Four() with { FiringOrder = [1, 3, 3, 2] }).At(3000));
+        Assert.Contains("1-3-3-2", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_written_cycle_adds_up_to_the_charge_and_begins_where_it_ends()
+    {
+        var design = MadeEngines.Street();
+        var trace = CycleTrace.At(design, 4000 / 60.0, settling: new(1e-6, 100), cancel: TestContext.Current.CancellationToken);
+        var outside = 101_325 / (287.05 * 293.15) * design.Size.Space().Displacement;
+        // The mean flow times the time of a cycle is what came in.
+        Assert.Equal(trace.Point.VolumetricEfficiency * outside, trace.IntakeFlow.Average() * 2 / (4000 / 60.0), 0.01 * outside);
+        Assert.Equal(trace.CylinderPressure[719], trace.CylinderPressure[0], 0.05 * trace.CylinderPressure[0]);
+        Assert.Equal(trace.Point.PeakPressure, trace.CylinderPressure.Max(), 0.01 * trace.Point.PeakPressure);
+        Assert.Equal(180, trace.Intake.AllFrames.Count);
+        Assert.All(trace.Intake.AllFrames, f => Assert.Equal(trace.Intake.Distances.Count, f.Pressure.Count));
+        Assert.InRange(trace.Intake.ValveMach.Max(), 0.2, 0.8);
+        Assert.InRange(trace.IntakeLift.ToList().IndexOf(trace.IntakeLift.Max()), 106, 110);
+        Assert.InRange(trace.ExhaustLift.ToList().IndexOf(trace.ExhaustLift.Max()), 606, 610);
+    }
+
+    [Fact]
+    public void Engines_of_any_sane_size_stay_in_bounds() =>
+        Gen.Select(Gen.Double[0.05, 0.14], Gen.Double[0.6, 1.3], Gen.Double[0.06, 0.12], Gen.Double[4, 26], Gen.Double[0.1, 0.8], Gen.Double[0.1, 1.2])
+            .Sample(
+                (bore, stroke, share, piston, runner, primary) =>
+                {
+                    var design = MadeEngines.Street(bore, bore * stroke, share * Math.PI / 4 * bore * bore, runner, primary);
+                    var p = EngineRun.At(design, piston / (2 * bore * stroke));
+                    return p.VolumetricEfficiency is > 0.1 and < 1.5 && p.Residual is > 0 and < 0.7 && p.PeakPressure is > 3e5 and < 200e5 && p.Reversion >= 0;
+                },
+                iter: 25);
+}
