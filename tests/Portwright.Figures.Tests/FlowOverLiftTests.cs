@@ -122,6 +122,27 @@ public sealed class FlowOverLiftTests
         Assert.StartsWith(".600: cut 2 ", ghost.Title, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void What_the_engine_asks_for_stands_behind_the_curves_and_is_named()
+    {
+        var drawing = FlowOverLift.Draw(Invented.WholeSweep() with { Wanted = Invented.Wanted(290, 0.512) }, FigureSize.Wide);
+        var marks = drawing.Seen().ToList();
+        var band = marks.FindIndex(m => m is Area { Fill: Role.Noise } area && area.Places.Length > 20);
+        Assert.True(band >= 0 && band < marks.FindIndex(m => m is Polyline { Stroke.Role: Role.Blue }));
+        Assert.Contains(drawing.Texts(), t => t.Words == "wanted at 6,400 rpm");
+        var touch = drawing.Touchables().Single(t => t.Title.StartsWith(".300:", StringComparison.Ordinal));
+        Assert.Contains(", wanted 221 to 265", touch.Title, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_that_asks_for_far_too_much_does_not_squash_the_measured_curves()
+    {
+        var drawing = FlowOverLift.Draw(Invented.WholeSweep() with { Wanted = Invented.Wanted(9000, 0.512) }, FigureSize.Wide);
+        var line = drawing.Seen().OfType<Polyline>().Single(p => p.Stroke is { Role: Role.Blue, Type: LineType.Continuous });
+        Assert.True(line.Places[0].Y - line.Places[^1].Y > 40);
+        DrawingChecks.IsReadable(drawing, 7);
+    }
+
     private static List<Area> Triangles(Drawing drawing) => [.. drawing.Seen().OfType<Area>().Where(a => a.Fill == Role.Blue && a.Places.Length == 3)];
 
     private static bool PointsUp(Area triangle) => triangle.Places[0].Y < triangle.Places[1].Y;
@@ -133,6 +154,7 @@ public sealed class FlowOverLiftTests
         string Name(int i) => named.Replace("{0}", i.ToString(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal);
         var earlier = Enumerable.Range(0, cuts).Select(i => Invented.Cut(Name(i), Top(i), all, doubt)).ToArray();
         (FlowLine, Estimate[])? now = read == 0 ? null : Invented.Cut(Name(cuts), Top(cuts), all[..Math.Min(read, lifts)], doubt, degrees: cuts % 2 == 0 ? 12 : 2);
-        return (Invented.Plot(now, earlier, cam, all, Name(cuts)), cuts);
+        var plot = Invented.Plot(now, earlier, cam, all, Name(cuts));
+        return (lifts % 2 == 0 ? plot with { Wanted = Invented.Wanted(tops[^1] * (0.5 + doubt * 30), cam) } : plot, cuts);
     }
 }

@@ -16,6 +16,7 @@ internal sealed class FlowFrame
         var flow = Unit.Default(Dimension.VolumeFlow, units);
         var top = plot.Drawn().SelectMany(l => l.Dots.Select(d => d.Flow + d.Doubt).Concat(l.Line.Select(p => p.Flow))).DefaultIfEmpty(0).Max();
         HasNumbers = top > 0;
+        top = Math.Max(top, WantedBand.Top(plot, top));
         var bottomRows = plot.Last is null ? 3.2 * t : 5.2 * t + StripHeight(size) + 1.8 * t;
         Top = 3.6 * t;
         Bottom = size.Height - bottomRows;
@@ -33,7 +34,8 @@ internal sealed class FlowFrame
         var halfLift = Lettering.Width(Print.Number(HighestLift, Dimension.Lift, units), t) / 2;
         Right = size.Width - Math.Max(halfLift, Math.Min(names, size.Width * 0.22) + 0.9 * t);
         Lift = new Scale(0, HighestLift, Left, Right);
-        Flow = new Scale(0, flow.ToSi(Math.Max(highest, step)), Bottom, Top);
+        HighestFlow = flow.ToSi(Math.Max(highest, step));
+        Flow = new Scale(0, HighestFlow, Bottom, Top);
     }
 
     public FigureSize Size { get; }
@@ -52,6 +54,9 @@ internal sealed class FlowFrame
     public double Bottom { get; }
 
     public double HighestLift { get; }
+
+    /// <summary>m3/s, at the top of the frame.</summary>
+    public double HighestFlow { get; }
 
     public bool HasNumbers { get; }
 

@@ -4,7 +4,7 @@ namespace Portwright.Figures;
 
 /// <summary>
 /// Flow over valve lift: this cut solid with its doubt, earlier cuts as ghosts by line type, the cam's lift marked, and under it the
-/// strip <i>this cut less the last</i> over the noise of the bench. Nothing is drawn past a reading.
+/// strip <i>this cut less the last</i> over the noise of the bench; what the engine asks for stands as a band behind. No measured line goes past a reading.
 /// </summary>
 public static class FlowOverLift
 {
@@ -15,12 +15,14 @@ public static class FlowOverLift
     {
         var frame = new FlowFrame(plot, size, units);
         var pen = new Pen();
+        var empty = plot.Now is null && plot.Earlier.Count == 0;
+        if (!empty) WantedBand.Draw(pen, frame, plot);
         frame.Draw(pen);
         frame.NameCam(pen);
         var labels = new LabelPlaces(new Box(frame.Left, 1.7 * size.Text, size.Width - frame.Left, frame.Bottom - 2 * size.Text));
         labels.Take(pen.Marks);
         if (plot.CamLift is { } cam) labels.Avoid([new(frame.Lift.At(cam), frame.Top), new(frame.Lift.At(cam), frame.Bottom)]);
-        if (plot.Now is null && plot.Earlier.Count == 0)
+        if (empty)
         {
             Nothing(pen, frame, plot);
             frame.DrawCam(pen, labels);
@@ -32,6 +34,7 @@ public static class FlowOverLift
         for (var i = ghosts.Count - 1; i >= 0; i--) Ghost(pen, frame, ghosts[i], i);
         if (plot.Now is { } now) NowLine(pen, frame, now);
         FlowLabels.Draw(pen, frame, plot, labels, units);
+        WantedBand.Name(pen, frame, plot, labels);
         frame.DrawCam(pen, labels);
         if (plot.Last is not null) DifferenceStrip.Draw(pen, frame, plot, units);
         FlowReadout.Draw(pen, frame, plot, units);

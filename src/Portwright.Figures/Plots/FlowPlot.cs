@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Plan;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Units;
@@ -33,6 +34,7 @@ public sealed record FlowLine(string Name, IReadOnlyList<FlowDot> Dots, IReadOnl
 /// <param name="CamLift">Net lift of the engine's own cam, m.</param>
 /// <param name="Planned">Lifts the sweep asks for, m.</param>
 /// <param name="Basis">What the flow is stated in: <c>standard air, 28.0 inH2O</c>.</param>
+/// <param name="Wanted">What the engine asks for, drawn behind; null where the plan does not say.</param>
 public sealed record FlowPlot(
     string Name,
     FlowLine? Now,
@@ -40,7 +42,8 @@ public sealed record FlowPlot(
     ImmutableArray<LiftDifference> Less,
     double? CamLift,
     IReadOnlyList<double> Planned,
-    string Basis)
+    string Basis,
+    WantedFlow? Wanted = null)
 {
     /// <summary>What a port sheet shows.</summary>
     /// <param name="planned">Lifts asked for, m; null takes them from the sheet's last sweep.</param>
@@ -58,7 +61,8 @@ public sealed record FlowPlot(
             sheet.AgainstLast?.Curves.Lifts ?? [],
             sheet.Cam?.Lift,
             planned,
-            restated is { } pressure ? $"standard air, {Print.Number(pressure, Dimension.Pressure, units, units == UnitSystem.UsCustomary ? 1 : 2)}" : "standard air");
+            restated is { } pressure ? $"standard air, {Print.Number(pressure, Dimension.Pressure, units, units == UnitSystem.UsCustomary ? 1 : 2)}" : "standard air",
+            sheet.Wanted);
     }
 
     /// <summary>More ghosts than this are a bundle: the last, the one before and the first are drawn.</summary>

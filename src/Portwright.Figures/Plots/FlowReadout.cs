@@ -40,6 +40,8 @@ internal static class FlowReadout
         if (plot.Now is not { } now) return $"No reading of {plot.Name} yet; {plot.Last!.Name} is shown.";
         var last = now.Dots[^1];
         var words = $"{now.Dots.Count} {(now.Dots.Count == 1 ? "lift" : "lifts")} read; at {Print.Number(last.Lift, Dimension.Lift, units)} {Print.WithDoubt(last.Flow, last.Doubt, Dimension.VolumeFlow, units)}.";
+        if (plot.Wanted is { } wanted && wanted.At(last.Lift) is { } range)
+            words += $" {char.ToUpperInvariant(wanted.Words[0])}{wanted.Words[1..]}: {Print.Bare(range.Low, Dimension.VolumeFlow, units, 0)} to {Print.Number(range.High, Dimension.VolumeFlow, units, 0)} there.";
         if (plot.Last is null || plot.Less.IsDefaultOrEmpty) return words;
         var counts = plot.Less.GroupBy(d => VerdictMark.Words(d.Difference.Verdict, d.Difference.Of.Value)).Select(g => $"{g.Key} at {g.Count()}");
         return $"{words} Against {plot.Last.Name}, by lifts: {string.Join(", ", counts)}.";
@@ -56,6 +58,7 @@ internal static class FlowReadout
         }
 
         var words = $"{at}: {Print.WithDoubt(dot.Flow, dot.Doubt, Dimension.VolumeFlow, units)}";
+        if (plot.Wanted?.At(lift) is { } range) words += $", wanted {Print.Bare(range.Low, Dimension.VolumeFlow, units, 0)} to {Print.Bare(range.High, Dimension.VolumeFlow, units, 0)}";
         var less = plot.Less.IsDefault ? null : plot.Less.FirstOrDefault(d => Math.Abs(d.Lift - lift) < 1e-6);
         return less is null || plot.Last is null ? words : $"{words}; {Difference(less.Difference, units)}, {VerdictMark.Words(less.Difference.Verdict, less.Difference.Of.Value)}";
     }

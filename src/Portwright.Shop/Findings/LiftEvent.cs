@@ -1,3 +1,4 @@
+using Portwright.Engine.Cam;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Reduction;
 
@@ -28,13 +29,26 @@ public static class LiftEvent
             "shape of the cam", Math.Abs(full.Value - slow.Value) / 2 / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Other));
     }
 
-    private static Estimate Mean(FlowCurve curve, double camLift, double power)
+    /// <summary>The same over a lift that is known over crank angle; null where the curve does not reach its highest.</summary>
+    public static Estimate? MeanArea(FlowCurve curve, ValveLift lift)
+    {
+        ArgumentNullException.ThrowIfNull(curve);
+        ArgumentNullException.ThrowIfNull(lift);
+        return lift.Highest > 0 && curve.Covers(lift.Highest) && curve.LowestLift < lift.Highest
+            ? Mean(curve, share => lift.At(lift.Opens + share * (lift.Closes - lift.Opens)))
+            : null;
+    }
+
+    private static Estimate Mean(FlowCurve curve, double camLift, double power) => Mean(curve, share => camLift * Math.Pow(Math.Sin(Math.PI * share), power));
+
+    /// <param name="liftAt">Lift (m) at a share of the event, 0 to 1.</param>
+    private static Estimate Mean(FlowCurve curve, Func<double, double> liftAt)
     {
         var lowest = curve.Points.First(p => p.Lift > 0);
         var terms = new (double, Estimate)[Steps];
         for (var i = 0; i < Steps; i++)
         {
-            var lift = Math.Min(camLift * Math.Pow(Math.Sin(Math.PI * (i + 0.5) / Steps), power), curve.HighestLift);
+            var lift = Math.Min(liftAt((i + 0.5) / Steps), curve.HighestLift);
             terms[i] = lift < lowest.Lift
                 ? (lift / lowest.Lift / Steps, lowest.EffectiveArea)
                 : (1.0 / Steps, curve.AreaAt(lift)!);

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 
 namespace Portwright.Shop.Reduction;
@@ -7,10 +8,15 @@ namespace Portwright.Shop.Reduction;
 public sealed class Reductions(Ledger ledger)
 {
     private readonly ConcurrentDictionary<Guid, ReducedSweep> _sweeps = [];
+    private readonly ConcurrentDictionary<Guid, PlanReading> _plans = [];
 
     public Ledger Ledger => ledger;
 
     public ReducedSweep Of(Kept<Sweep> sweep) => _sweeps.GetOrAdd(sweep.Id, (_, s) => SweepReduction.Reduce(ledger, s), sweep);
+
+    /// <summary>A job's engine plan in full.</summary>
+    /// <exception cref="KeyNotFoundException">No such job.</exception>
+    public PlanReading PlanOf(Guid job) => _plans.GetOrAdd(job, id => PlanInFull.Of(ledger.Get<Job>(id).Fact.Plan, EnginePorts.Of(this, id)));
 
     /// <summary>What the port flows at a cut, with the fitting of its latest sweep; null where nothing was read.</summary>
     public CutFlow? Of(Kept<Cut> cut)
