@@ -94,5 +94,5 @@ public sealed class HeatCurve
     }
 
     /// <summary>The six coefficients of enthalpy that hold at a temperature.</summary>
-    internal ReadOnlySpan<double> Row(double temperature) => temperature < Species.Middle ? low : high;
+    internal ReadOnlySpan<double> Row(double temperature) => temperature <= Species.Middle ? low : high;
 }
