@@ -48,6 +48,21 @@ public sealed class EngineBatch
 
     public CancellationToken Cancel { get; init; }
 
+    /// <summary>All points from what is kept, or null where one has not been run yet.</summary>
+    public static IReadOnlyList<OperatingPoint>? FromKept(IReadOnlyList<EngineTask> tasks, IKeptPoints kept)
+    {
+        ArgumentNullException.ThrowIfNull(tasks);
+        ArgumentNullException.ThrowIfNull(kept);
+        var points = new OperatingPoint[tasks.Count];
+        for (var i = 0; i < points.Length; i++)
+        {
+            if (kept.Find(tasks[i].Key()) is not { } point) return null;
+            points[i] = point;
+        }
+
+        return points;
+    }
+
     /// <summary>One point a task, in their order. What was done before a cancellation is kept.</summary>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     /// <exception cref="ArgumentException">A design cannot be put together.</exception>

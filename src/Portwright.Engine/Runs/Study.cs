@@ -41,7 +41,7 @@ public sealed record Variation(StudyAxis Axis, IReadOnlyList<double> Values);
 public sealed record StudyResult(IReadOnlyList<double> Values, IReadOnlyList<OperatingPoint> Points, double Torque, double Power, double BestPower);
 
 /// <summary>Every combination of a few variations of one design, run over a speed range.</summary>
-/// <remarks>Cancelled and begun again with kept points it goes on where it stopped; a variant's result is the same whichever others run beside it.</remarks>
+/// <remarks>Run as one batch (<see cref="EngineBatch"/>): cancelled and begun again with kept points it goes on where it stopped.</remarks>
 public sealed record Study(EngineDesign Design, SpeedRange Range, IReadOnlyList<Variation> Variations)
 {
     /// <summary>Number of combinations.</summary>
@@ -64,17 +64,18 @@ public sealed record Study(EngineDesign Design, SpeedRange Range, IReadOnlyList<
         return Variations.Select((v, i) => (v.Axis, Value: values[i])).Aggregate(Design, (d, v) => Vary(d, v.Axis, v.Value));
     }
 
-    /// <exception cref="ArgumentException">A variant cannot be put together.</exception>
-    /// <exception cref="OperationCanceledException">It was cancelled; what was done is kept.</exception>
-    public IReadOnlyList<StudyResult> Run(EngineBatch batch)
+    /// <summary>Every combination over the range.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">A value makes no engine.</exception>
+    public IReadOnlyList<EngineTask> Tasks() => [.. Combinations().SelectMany(c => Range.Tasks(Variant(c), Settling.Usual))];
+
+    /// <summary>What those runs gave, in the order of <see cref="Tasks"/>.</summary>
+    public IReadOnlyList<StudyResult> From(IReadOnlyList<OperatingPoint> points)
     {
-        ArgumentNullException.ThrowIfNull(batch);
-        var combinations = Combinations();
-        var points = batch.Run([.. combinations.SelectMany(c => Range.Tasks(Variant(c), Settling.Usual))]);
+        ArgumentNullException.ThrowIfNull(points);
         var speeds = Range.TurnsASecond.Count;
         return
         [
-            .. combinations.Select((c, i) =>
+            .. Combinations().Select((c, i) =>
             {
                 OperatingPoint[] own = [.. points.Skip(i * speeds).Take(speeds)];
                 return new StudyResult(c, own, Range.Mean([.. own.Select(p => p.Torque)]), Range.Mean([.. own.Select(p => p.Power)]), own.Max(p => p.Power));

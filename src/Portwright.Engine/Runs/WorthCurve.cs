@@ -32,30 +32,36 @@ public sealed record WorthCurve(
     /// <summary>Runs are settled until no more than a ten-thousandth of a nudge is left.</summary>
     public static readonly Settling Close = new(1e-6, 100);
 
-    /// <exception cref="ArgumentException">The design cannot be put together.</exception>
-    /// <exception cref="OperationCanceledException">The batch was cancelled.</exception>
-    public static WorthCurve Of(EngineDesign design, SpeedRange range, EngineBatch batch)
+    /// <summary>The runs the slopes are taken from: the design as it is over the range, then each change down and up.</summary>
+    public static IReadOnlyList<EngineTask> Tasks(EngineDesign design, SpeedRange range)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(range);
-        ArgumentNullException.ThrowIfNull(batch);
-        var nudges = Nudges(design).ToList();
         List<EngineTask> tasks = [.. range.Tasks(design, Close)];
-        foreach (var nudge in nudges)
-            foreach (var by in new[] { -Nudge, Nudge })
-                tasks.AddRange(range.Tasks(nudge(Math.Exp(by)), Close));
+        foreach (var nudge in Nudges(design))
+        {
+            tasks.AddRange(range.Tasks(nudge(Math.Exp(-Nudge)), Close));
+            tasks.AddRange(range.Tasks(nudge(Math.Exp(Nudge)), Close));
+        }
 
-        var points = batch.Run(tasks);
+        return tasks;
+    }
+
+    /// <summary>The slopes from what those runs gave, in the order of <see cref="Tasks"/>.</summary>
+    public static WorthCurve From(EngineDesign design, SpeedRange range, IReadOnlyList<OperatingPoint> points)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        ArgumentNullException.ThrowIfNull(range);
+        ArgumentNullException.ThrowIfNull(points);
         var speeds = range.TurnsASecond.Count;
         double Torque(int run) => range.Mean([.. points.Skip(run * speeds).Take(speeds).Select(p => p.Torque)]);
-        var slopes = nudges.Select((_, i) => (Torque(2 * i + 2) - Torque(2 * i + 1)) / (2 * Nudge)).ToList();
-
-        var next = 0;
-        LiftWorth[] Lifts(MeasuredAreas areas) => [.. areas.Lifts.Select((l, i) => new LiftWorth(l, areas.WithTheStream[i], slopes[next++]))];
-        SectionWorth[] Sections(Tract tract) => [.. tract.Stations.Select(s => new SectionWorth(s.Distance, s.Area, slopes[next++]))];
+        var nudge = 0;
+        double NextSlope() => (Torque(2 * ++nudge) - Torque(2 * nudge - 1)) / (2 * Nudge);
+        LiftWorth[] Lifts(MeasuredAreas areas) => [.. areas.Lifts.Select((l, i) => new LiftWorth(l, areas.WithTheStream[i], NextSlope()))];
+        SectionWorth[] Sections(Tract tract) => [.. tract.Stations.Select(s => new SectionWorth(s.Distance, s.Area, NextSlope()))];
+        LiftWorth[] intake = Lifts(design.Intake.Areas), exhaust = Lifts(design.Exhaust.Areas);
         return new(
-            range, Torque(0), range.Mean([.. points.Take(speeds).Select(p => p.Power)]),
-            Lifts(design.Intake.Areas), Lifts(design.Exhaust.Areas), Sections(design.Intake.Tract), Sections(design.Exhaust.Tract));
+            range, Torque(0), range.Mean([.. points.Take(speeds).Select(p => p.Power)]), intake, exhaust, Sections(design.Intake.Tract), Sections(design.Exhaust.Tract));
     }
 
     /// <summary>Change in mean torque foretold for new areas at the same lifts, N m.</summary>

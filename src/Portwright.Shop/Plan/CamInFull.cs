@@ -12,6 +12,9 @@ namespace Portwright.Shop.Plan;
 /// <param name="Figures">Of the card, stated and assumed.</param>
 public sealed record CamInFull(ValveLift Lift, CamCard? Card, IReadOnlyList<PlanFigure> Figures)
 {
+    /// <summary>The table the curve was made from; empty where a card was.</summary>
+    public IReadOnlyList<LiftAtAngle> Table { get; init; } = [];
+
     private const double Degree = Math.PI / 180;
 
     /// <summary>What stands in where a card is silent, rad. All common practice, no source.</summary>
@@ -56,7 +59,7 @@ public sealed record CamInFull(ValveLift Lift, CamCard? Card, IReadOnlyList<Plan
                 $"{field}: the valve is highest {Math.Abs(nose) / Degree:0} degrees {(nose < 0 ? "before" : "after")} top dead centre of gas exchange, where the other side's valve would be. Count the angles from that top dead centre, the exhaust's below zero.")));
         }
 
-        return new CamInFull(lift, null, [new PlanFigure(field, lift.Highest, Dimension.Lift)]);
+        return new CamInFull(lift, null, [new PlanFigure(field, lift.Highest, Dimension.Lift)]) { Table = table };
     }
 
     private static CamInFull? FromCard(CamTiming timing, CamLift? cam, PortKind kind, string side, double valveDiameter, List<PlanProblem> problems)

@@ -81,6 +81,24 @@ public sealed class EngineRunTests(ITestOutputHelper output)
         Assert.Equal(density, ratio, 0.03);
     }
 
+    // A large exhaust valve blows down into a pipe that opens out behind it: the stream runs away from the valve faster than sound.
+    [Theory]
+    [InlineData(4500)]
+    [InlineData(6500)]
+    public void A_large_exhaust_valve_before_a_widening_port_settles(double rpm)
+    {
+        var design = MadeEngines.Street();
+        design = design with
+        {
+            Exhaust = design.Exhaust with
+            {
+                Areas = design.Exhaust.Areas.Scaled(_ => 1.6),
+                Tract = design.Exhaust.Tract with { Stations = [new(0, 9.8e-4), new(0.06, 11e-4), new(0.08, 13.6e-4), new(0.9, 13.6e-4)] },
+            },
+        };
+        Assert.True(design.At(rpm).IsSettled);
+    }
+
     [Fact]
     public void A_wrong_firing_order_is_refused_by_name()
     {

@@ -12,7 +12,7 @@ public sealed class WorthTests(ITestOutputHelper output)
     public void Slopes_foretell_what_whole_runs_of_changed_ports_give_within_two_percent()
     {
         var design = MadeEngines.Street();
-        var worth = WorthCurve.Of(design, Range, new());
+        var worth = WorthCurve.From(design, Range, new EngineBatch().Run(WorthCurve.Tasks(design, Range)));
         double Torque(EngineDesign d) => Range.Mean([.. new EngineBatch().Run([.. Range.Tasks(d, WorthCurve.Close)]).Select(p => p.Torque)]);
         EngineDesign In(Func<double, double> by) => design with { Intake = design.Intake with { Areas = design.Intake.Areas.Scaled(by) } };
         EngineDesign Ex(Func<double, double> by) => design with { Exhaust = design.Exhaust with { Areas = design.Exhaust.Areas.Scaled(by) } };
@@ -58,13 +58,16 @@ public sealed class WorthTests(ITestOutputHelper output)
         Assert.Equal(6, study.Count);
         var kept = new KeptHere();
         using var stop = new CancellationTokenSource();
-        Assert.ThrowsAny<OperationCanceledException>(() => study.Run(new() { AtATime = 1, Kept = kept, Cancel = stop.Token, Progress = p => { if (p.Done == 5) stop.Cancel(); } }));
+        Assert.ThrowsAny<OperationCanceledException>(() => new EngineBatch { AtATime = 1, Kept = kept, Cancel = stop.Token, Progress = p => { if (p.Done == 5) stop.Cancel(); } }.Run(study.Tasks()));
         Assert.Equal(5, kept.Count);
         var first = -1;
-        var results = study.Run(new() { AtATime = 1, Kept = kept, Progress = p => first = first < 0 ? p.Kept : first });
+        Assert.Null(EngineBatch.FromKept(study.Tasks(), kept));
+        var results = study.From(new EngineBatch { AtATime = 1, Kept = kept, Progress = p => first = first < 0 ? p.Kept : first }.Run(study.Tasks()));
+        Assert.Equal(1, first);
         Assert.Equal(12, kept.Count);
         Assert.Equal([0.1, 0.1], results[^1].Values);
-        Assert.Equal(study.Run(new()).Select(r => r.Torque), results.Select(r => r.Torque));
+        Assert.Equal(study.From(new EngineBatch().Run(study.Tasks())).Select(r => r.Torque), results.Select(r => r.Torque));
+        Assert.NotNull(EngineBatch.FromKept(study.Tasks(), kept));
     }
 
     [Fact]

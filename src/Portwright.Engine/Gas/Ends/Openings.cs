@@ -40,7 +40,7 @@ internal sealed unsafe class OpeningRows
 /// in the effective area. Source: R. S. Benson, The Thermodynamics and Gas Dynamics of Internal-Combustion Engines, vol. 1 (1982); D. E. Winterbone,
 /// R. J. Pearson, Theory of Engine Manifold Design (2000): constant-pressure valve model. Nozzle: <see cref="Physics.TestPiece.Nozzle"/> states it.</para>
 /// <para>Unknown is the pressure at the end, between that of a closed end and that of the reservoir (or the sonic one), where the balance of mass
-/// squared changes sign; the secant is kept inside that bracket. With the pipe's full section the same equations give the free open end, also sonic.</para>
+/// squared changes sign; the secant is kept inside that bracket. A stream into the pipe is at most sonic at the end. With the pipe's full section the same equations give the free open end, also sonic.</para>
 /// </remarks>
 internal static unsafe class Openings<T>
     where T : struct, ILanes<T>
@@ -119,6 +119,15 @@ internal static unsafe class Openings<T>
             u = T.Choose(swallowed, velocity, u);
             p = T.Choose(swallowed, pressure, p);
             totalHeat = T.Choose(swallowed, k / kLess * pressure / density + half * velocity * velocity, totalHeat);
+            // Into a pipe that runs away from the end faster than sound no wave comes back to say how fast: the jet is taken as sonic where it fills the pipe. What it does then, the pipe's cells work out.
+            var afterHeat = two / kMore * restHeat;
+            var afterSound = T.Sqrt(k * afterHeat);
+            var runsAway = T.Choose(outward, zero, T.Max(zero - u - afterSound, zero));
+            var afterDensity = share * restPressure / restHeat * T.Exp(one / kLess * T.Log(two / kMore));
+            r = T.Choose(runsAway, afterDensity, r);
+            u = T.Choose(runsAway, zero - afterSound, u);
+            p = T.Choose(runsAway, afterDensity * afterHeat, p);
+
             var mass = T.Choose(share, r * u, zero);
             mass.Store(rows[OpeningRows.Mass] + i);
             T.MultiplyAdd(mass, u, p).Store(rows[OpeningRows.Momentum] + i);

@@ -1,0 +1,116 @@
+using Portwright.Engine.Charge;
+using Portwright.Engine.Gas.Ends;
+using Portwright.Engine.Runs;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Plan;
+using Portwright.Shop.Record;
+
+namespace Portwright.Shop.Runs;
+
+/// <summary>The engine of a plan with a job's ports in it, ready to be run, and all the runs it takes to say what its ports are worth.</summary>
+/// <param name="Pair">The ports it breathes through.</param>
+/// <param name="Design">As the plan lays it out: one cylinder for all, or all of them.</param>
+/// <param name="Single">One cylinder breathing alone: what slopes and doubts are worked out on.</param>
+/// <param name="Range">The plan's speeds and weights.</param>
+/// <param name="Remarks">What was assumed beyond the plan's own gaps.</param>
+public sealed record EngineQuestion(
+    PlanInFull Plan, EnginePair Pair, EngineDesign Design, EngineDesign Single, RunSide Intake, RunSide Exhaust, SpeedRange Range, IReadOnlyList<string> Remarks)
+{
+    /// <summary>Speeds a curve is drawn through.</summary>
+    private const int DrawnSpeeds = 12;
+
+    /// <summary>Draws of all doubts together; their standard deviation is known to about a seventh.</summary>
+    private const int Draws = 24;
+
+    private const int Seed = 20240229;
+
+    /// <summary>1/s, from the plan's lowest to its highest.</summary>
+    public SpeedRange Drawn => SpeedRange.Even(Plan.LowestRevolutions, Plan.HighestRevolutions, DrawnSpeeds);
+
+    /// <returns>Null where the plan makes no engine or nothing was swept; the problems say why.</returns>
+    public static EngineQuestion? Of(PlanReading reading, EnginePair? pair, out IReadOnlyList<PlanProblem> problems)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        problems = reading.Problems;
+        if (pair is null) problems = [.. problems, new("Sweep", "No port of this job has been swept at three lifts or more. Sweep an intake first.")];
+        if (reading.Plan is not { } plan || pair is null) return null;
+        var intake = pair.Intake?.Sheet.Flow is null ? null : RunSide.Of(plan, PortKind.Intake, pair.Intake);
+        var exhaust = pair.Exhaust?.Sheet.Flow is null ? null : RunSide.Of(plan, PortKind.Exhaust, pair.Exhaust);
+        intake ??= RunSide.Unswept(plan, PortKind.Intake, exhaust!);
+        exhaust ??= RunSide.Unswept(plan, PortKind.Exhaust, intake);
+        var air = plan.Air.State;
+        var single = new EngineDesign(new(plan.Bore.Value, plan.Stroke.Value, plan.Rod.Value, plan.CompressionRatio.Value, plan.PinOffset.Value), intake.Side, exhaust.Side)
+        {
+            Cylinders = plan.Cylinders,
+            Air = new GasAtRest(air.Pressure, air.Temperature),
+            Fuel = plan.Fuel switch { FuelKind.Methanol => Fuel.Methanol, FuelKind.Ethanol => Fuel.Ethanol, _ => Fuel.Petrol },
+            Richness = plan.Richness.Value,
+        };
+        var design = plan.Layout == CylinderLayout.OneForAll ? single : single with
+        {
+            FiringOrder = plan.FiringOrder,
+            Manifold = new(plan.Intake.PlenumVolume.Value, plan.Intake.ThrottleArea.Value),
+            Collector = plan.Exhaust.PrimariesACollector.Value > 1
+                ? new((int)plan.Exhaust.PrimariesACollector.Value, plan.Exhaust.CollectorLength.Value, plan.Exhaust.CollectorDiameter.Value) : null,
+        };
+        var range = new SpeedRange([.. plan.Weights.Select(w => w.Speed / 60)], [.. plan.Weights.Select(w => w.Weight)]);
+        return new(plan, pair, design, single, intake, exhaust, range, [.. intake.Remarks, .. exhaust.Remarks]);
+    }
+
+    /// <summary>Every run the answer is made of.</summary>
+    public IReadOnlyList<EngineTask> Tasks() =>
+    [
+        .. Drawn.Tasks(Design, Settling.Usual),
+        .. WorthCurve.Tasks(Single, Range),
+        .. Sampled().SelectMany(d => Drawn.Tasks(d, Settling.Usual)),
+    ];
+
+    /// <summary>The answer from what those runs gave, in their order.</summary>
+    public EngineAnswer Answer(IReadOnlyList<OperatingPoint> points)
+    {
+        ArgumentNullException.ThrowIfNull(points);
+        var worthRuns = points.Count - DrawnCount * (1 + Draws);
+        var worth = WorthCurve.From(Single, Range, [.. points.Skip(DrawnCount).Take(worthRuns)]);
+        var drawn = points.Take(DrawnCount).ToList();
+        var samples = points.Skip(DrawnCount + worthRuns).Chunk(DrawnCount).ToList();
+        var doubt = drawn.Select((p, i) => Spread([.. samples.Select(s => s[i].Torque)]) * (p.Torque == 0 ? 0 : Math.Abs(p.Torque / samples.Average(s => s[i].Torque)))).ToList();
+        return new(this, drawn, doubt, worth, MeanTorque(worth));
+    }
+
+    private int DrawnCount => Drawn.TurnsASecond.Count;
+
+    /// <summary>Mean torque with every doubt of the bench carried to it by the slopes: two cuts compared so share what they share.</summary>
+    private Estimate MeanTorque(WorthCurve worth)
+    {
+        var terms = worth.Intake.Select((w, i) => (w.PerArea, Intake.Areas[i])).Concat(worth.Exhaust.Select((w, i) => (w.PerArea, Exhaust.Areas[i]))).ToArray();
+        return Estimate.Linear(worth.Torque, terms);
+    }
+
+    /// <summary>Designs with areas drawn from their doubts: what several areas have in common is drawn once for all of them.</summary>
+    internal IEnumerable<EngineDesign> Sampled()
+    {
+        var random = new Random(Seed);
+        var sources = Intake.Areas.Concat(Exhaust.Areas).SelectMany(a => a.Contributions).Select(c => c.Source).Distinct().Order(StringComparer.Ordinal).ToList();
+        for (var n = 0; n < Draws; n++)
+        {
+            var drawn = sources.ToDictionary(s => s, _ => Normal(random));
+            MeasuredAreas Of(RunSide side)
+            {
+                var areas = side.Areas.Select(a => Math.Max(1e-9, a.Value + a.Contributions.Sum(c => c.Amount * drawn[c.Source]))).ToList();
+                var measured = side.Side.Areas;
+                return measured with { WithTheStream = areas, Backwards = measured.Backwards is { } b ? [.. b.Select((v, i) => v * areas[i] / measured.WithTheStream[i])] : null };
+            }
+
+            yield return Single with { Intake = Single.Intake with { Areas = Of(Intake) }, Exhaust = Single.Exhaust with { Areas = Of(Exhaust) } };
+        }
+    }
+
+    /// <summary>Box and Muller, Annals of Mathematical Statistics 29 (1958) 610-611.</summary>
+    private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+
+    private static double Spread(double[] values)
+    {
+        var mean = values.Average();
+        return Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / (values.Length - 1));
+    }
+}
