@@ -18,6 +18,9 @@ if (args is ["one"])
     return 0;
 }
 
+if (args is [] or ["engine"]) EngineRuns.Print();
+if (args is ["engine"]) return 0;
+
 NetworkRun.Print("8 pipes of 60 cells, each from a vessel through a valve to the room", lanes => NetworkRun.Valves(8, 60, lanes));
 NetworkRun.Print("8 pipes of 30 cells, the same", lanes => NetworkRun.Valves(8, 30, lanes));
 NetworkRun.Print("two junctions of three pipes and a tail, 60 cells each", lanes => NetworkRun.Junctions(60, lanes));
