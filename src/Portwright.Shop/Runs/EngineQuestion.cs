@@ -16,11 +16,11 @@ namespace Portwright.Shop.Runs;
 public sealed record EngineQuestion(
     PlanInFull Plan, EnginePair Pair, EngineDesign Design, EngineDesign Single, RunSide Intake, RunSide Exhaust, SpeedRange Range, IReadOnlyList<string> Remarks)
 {
-    /// <summary>Speeds a curve is drawn through.</summary>
-    private const int DrawnSpeeds = 12;
+    /// <summary>Speeds a curve is drawn through, 2 or more.</summary>
+    public int DrawnSpeeds { get; init; } = 12;
 
-    /// <summary>Draws of all doubts together; their standard deviation is known to about a seventh.</summary>
-    private const int Draws = 24;
+    /// <summary>Draws of all doubts together, 2 or more; by 24 their standard deviation is known to about a seventh.</summary>
+    public int Draws { get; init; } = 24;
 
     private const int Seed = 20240229;
 
@@ -87,7 +87,7 @@ public sealed record EngineQuestion(
     }
 
     /// <summary>Designs with areas drawn from their doubts: what several areas have in common is drawn once for all of them.</summary>
-    internal IEnumerable<EngineDesign> Sampled()
+    public IEnumerable<EngineDesign> Sampled()
     {
         var random = new Random(Seed);
         var sources = Intake.Areas.Concat(Exhaust.Areas).SelectMany(a => a.Contributions).Select(c => c.Source).Distinct().Order(StringComparer.Ordinal).ToList();
