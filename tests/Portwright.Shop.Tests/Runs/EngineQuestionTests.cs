@@ -12,7 +12,7 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
 {
     private static readonly EnginePlan Plan = new(
         0.086, 0.086, 0.140, 4, 10.5, new CamLift(0.0085, 1.5, 0.00025), new CamLift(0.0080, 1.5, 0.0003), 3000, 6500,
-        Intake: new IntakeTract(0.25), SpeedWeights: [new(4000, 1), new(6000, 2)]);
+        Intake: new IntakeTract(0.25), SpeedWeights: [new(5500, 1)]);
 
     [Fact]
     public void Doubts_drawn_and_doubts_carried_by_slopes_agree_on_the_mean_torque()
