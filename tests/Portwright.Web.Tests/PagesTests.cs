@@ -46,7 +46,7 @@ public sealed class PagesTests(Chromium chromium, PagesTests.ReadPort port) : IC
         var reading = _workbench.Read(j => j.ReadJob(_seed.Job).First(e => e.Fact is FlowReading).Subject);
         return
         [
-            "/", $"/job/{_seed.Job}", $"/job/{_seed.Job}/plan", $"/port/{_seed.Intake}", $"/port/{_seed.Intake}/cut/0", $"/port/{_seed.Intake}/start",
+            "/", $"/job/{_seed.Job}", $"/job/{_seed.Job}/plan", $"/job/{_seed.Job}/targets", $"/port/{_seed.Intake}", $"/port/{_seed.Intake}/cut/0", $"/port/{_seed.Intake}/start",
             $"/port/{_seed.Intake}/next-cut", $"/port/{_seed.Intake}/valve", $"/sweep/{_seed.Sweep}", $"/sweep/{_seed.Sweep}/set-up", $"/reading/{reading}",
             "/bench", "/bench/card", "/bench/range", "/bench/range?name=4", "/bench/plate", "/bench/morning", "/bench/calibrate", "/bench/set-ups", "/import", "/nowhere",
         ];

@@ -30,7 +30,10 @@ internal static class WantedBand
         labels.Avoid(least);
         labels.Avoid(Edge(frame, wanted.Line.Select(p => (p.Lift, p.Most))));
         var (end, width) = (least[^1], Lettering.Width(words, t));
-        if (labels.Find(new(end.X - width - 1.6 * t, end.Y + 0.95 * t), width, t, 0.4 * t) is { } box)
+        // As far down as the curve is where the words begin.
+        var left = end.X - width - 1.2 * t;
+        var under = least.Where(p => p.X >= left).Max(p => p.Y) + t;
+        if (labels.Find(new(left - 0.4 * t, Math.Min(under, frame.Bottom - 2 * t)), width, t, 0.4 * t) is { } box)
             pen.Text(box.X, box.Y + Lettering.Ascent * t, words, t, Role.Quiet);
     }
 

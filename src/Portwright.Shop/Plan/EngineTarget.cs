@@ -95,7 +95,7 @@ public sealed record EngineTarget(TargetRule Rule, string What, Dimension Dimens
     /// <summary>In a word or two; empty where there is nothing to say.</summary>
     public string AnswerWords => Answer switch
     {
-        TargetAnswer.Within => "within",
+        TargetAnswer.Within => Wanted is { } wanted && (double.IsInfinity(wanted.High) || double.IsInfinity(wanted.Low)) ? "met" : "within",
         TargetAnswer.Short => "short of it",
         TargetAnswer.Over => "over it",
         TargetAnswer.CannotTell => "on the edge",
