@@ -60,8 +60,7 @@ internal sealed unsafe class KernelRun
             _kernel.Flows(m, n);
             first.Close();
             last.Close();
-            var signs = _kernel.Update(m, n, dt);
-            _fastest = signs.Sound ? signs.Fastest : double.NaN;
+            _fastest = _kernel.Update(m, n, dt);
             m.Swap();
         }
     }

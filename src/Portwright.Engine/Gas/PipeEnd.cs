@@ -43,15 +43,21 @@ public readonly record struct PipeEnd(Pipe Pipe, bool IsLast)
     }
 
     /// <summary>Lets nothing pass: the wall's pressure alone acts on the end.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    internal void Close()
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal unsafe void Close()
     {
-        var edge = Edge;
-        SetFlow(new(0, Ends.ClosedEnd.Pressure(edge.Density, edge.Velocity, edge.Pressure, Pipe.Numbers.K), 0, 0));
+        var m = Pipe.Memory;
+        var next = m.Stride;
+        var (row, cell, face, sign) = IsLast ? (PipeMemory.LastEdge, m.Cells - 1, m.Cells, 1.0) : (PipeMemory.FirstEdge, 0, 0, -1.0);
+        double* edge = m[row] + cell, through = m[PipeMemory.Flow] + face;
+        through[0] = 0;
+        through[next] = Ends.ClosedEnd.Pressure(edge[0], sign * edge[next], edge[2 * next], Pipe.Numbers.K);
+        through[2 * next] = 0;
+        through[3 * next] = 0;
     }
 
     /// <summary>Fills the cell beyond a wall with the mirror image of the end cell, so that the end cell gets a slope.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal unsafe void Mirror()
     {
         var m = Pipe.Memory;

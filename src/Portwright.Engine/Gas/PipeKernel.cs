@@ -39,8 +39,9 @@ internal abstract class PipeKernel
     /// <summary>Flow through all borders between cells; both ends are set by what stands there.</summary>
     public abstract void Flows(PipeMemory m, in PipeNumbers n);
 
-    /// <summary>The gas after the step, and what the next step wants to know of it.</summary>
-    public abstract StepSigns Update(PipeMemory m, in PipeNumbers n, double step);
+    /// <summary>The gas after the step.</summary>
+    /// <returns>The fastest wave, m/s; NaN where a cell is left without gas or pressure.</returns>
+    public abstract double Update(PipeMemory m, in PipeNumbers n, double step);
 
     /// <summary>Friction and heat coefficients from the gas now in the pipe.</summary>
     public abstract void Wall(PipeMemory m, in PipeNumbers n);
@@ -52,10 +53,13 @@ internal abstract class PipeKernel
 /// <param name="CellLength">m.</param>
 /// <param name="WallHeat">Specific heat times the wall's temperature, J/kg.</param>
 /// <param name="HeatPerFriction">Heat coefficient over friction coefficient, Pr^(-2/3); zero for a wall that passes no heat.</param>
-internal readonly record struct PipeNumbers(double K, double R, double CellLength, double WallHeat, double HeatPerFriction);
-
-/// <summary>What a step left behind: fastest wave, lowest density and pressure.</summary>
-internal readonly record struct StepSigns(double Fastest, double LeastDensity, double LeastPressure)
+internal readonly record struct PipeNumbers(double K, double R, double CellLength, double WallHeat, double HeatPerFriction)
 {
-    public bool Sound => LeastDensity > 0 && LeastPressure > 0 && double.IsFinite(Fastest);
+    /// <summary>k - 1.</summary>
+    public double KLess { get; } = K - 1;
+
+    /// <summary>k/(k - 1).</summary>
+    public double PerK { get; } = K / (K - 1);
+
+    public double PerCellLength { get; } = 1 / CellLength;
 }

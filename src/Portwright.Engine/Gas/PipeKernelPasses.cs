@@ -28,8 +28,8 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
     {
         double* gas = m[PipeMemory.Density], shape = m[PipeMemory.AreaSlope], first = m[PipeMemory.FirstEdge], last = m[PipeMemory.LastEdge];
         nint row = m.Stride, row2 = 2 * row, row3 = 3 * row;
-        T half = T.All(0.5), kept = T.All(Kept), k = T.All(n.K), ahead = T.All(-step / n.CellLength), time = T.All(0.5 * step);
-        T timeHeat = T.All(0.5 * step * (n.K - 1)), perK = T.All(n.K / (n.K - 1)), wallHeat = T.All(n.WallHeat);
+        T half = T.All(0.5), kept = T.All(Kept), k = T.All(n.K), ahead = T.All(-step * n.PerCellLength), time = T.All(0.5 * step);
+        T timeHeat = T.All(0.5 * step * n.KLess), perK = T.All(n.PerK), wallHeat = T.All(n.WallHeat);
         for (var left = m.Cells; left > 0; left -= T.Count)
         {
             T r = T.Load(gas), u = T.Load(gas + row), p = T.Load(gas + row2), y = T.Load(gas + row3);
@@ -68,7 +68,7 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
     {
         double* sound = m[PipeMemory.Sound], before = m[PipeMemory.LastEdge] - 1, after = m[PipeMemory.FirstEdge], flow = m[PipeMemory.Flow];
         nint row = m.Stride, row2 = 2 * row, row3 = 3 * row;
-        var perK = T.All(n.K / (n.K - 1));
+        var perK = T.All(n.PerK);
         for (var left = m.Cells; left > 0; left -= T.Count)
         {
             // The sound of the cell stands for that of its borders: a root and a division less for each.
@@ -88,13 +88,13 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
     }
 
     [MethodImpl(Whole)]
-    public override StepSigns Update(PipeMemory m, in PipeNumbers n, double step)
+    public override double Update(PipeMemory m, in PipeNumbers n, double step)
     {
         // One pointer a group of rows, and the distances of one to three rows: as many addresses as the machine has registers for.
         double* old = m[m.Now], next = m[m.Then], first = m[PipeMemory.FirstEdge], last = m[PipeMemory.LastEdge], flow = m[PipeMemory.Flow], shape = m[PipeMemory.AreaSlope], gas = m[PipeMemory.Velocity];
         nint row = m.Stride, row2 = 2 * row, row3 = 3 * row;
-        T dt = T.All(step), half = T.All(0.5), zero = T.All(0), one = T.All(1), k = T.All(n.K), kLess = T.All(n.K - 1), perK = T.All(n.K / (n.K - 1)), wallHeat = T.All(n.WallHeat);
-        T fastest = zero, leastDensity = T.All(double.MaxValue), leastPressure = leastDensity;
+        T dt = T.All(step), half = T.All(0.5), zero = T.All(0), one = T.All(1), k = T.All(n.K), kLess = T.All(n.KLess), perK = T.All(n.PerK), wallHeat = T.All(n.WallHeat);
+        T fastest = zero, least = T.All(double.MaxValue);
         for (var left = m.Cells; left > 0; left -= T.Count)
         {
             T scale = dt * T.Load(shape - row), a = scale * T.Load(shape - row2), b = scale * T.Load(shape - row2 + 1);
@@ -124,8 +124,7 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
             (ry * inverse).Store(gas + row2);
             c.Store(gas + row3);
             fastest = T.Max(fastest, T.Abs(u) + c);
-            leastDensity = T.Min(leastDensity, r);
-            leastPressure = T.Min(leastPressure, p);
+            least = T.Min(least, T.Min(r, p));
             old += T.Count;
             next += T.Count;
             first += T.Count;
@@ -135,7 +134,7 @@ internal sealed unsafe class PipeKernel<T> : PipeKernel
             gas += T.Count;
         }
 
-        return new(T.Greatest(fastest), T.Least(leastDensity), T.Least(leastPressure));
+        return T.Least(least) > 0 ? T.Greatest(fastest) : double.NaN;
     }
 
     [MethodImpl(Whole)]

@@ -51,9 +51,8 @@ public sealed unsafe partial class PipeNetwork
         var sound = true;
         foreach (var pipe in _pipes)
         {
-            var signs = _kernel.Update(pipe.Memory, pipe.Numbers, step);
-            sound &= signs.Sound;
-            pipe.Fastest = signs.Fastest;
+            pipe.Fastest = _kernel.Update(pipe.Memory, pipe.Numbers, step);
+            sound &= double.IsFinite(pipe.Fastest);
         }
 
         if (!sound) return false;

@@ -24,9 +24,9 @@ public sealed unsafe class OpeningTests
         {
             var alone = Rows([cases[i]]);
             Openings<OneLane>.Solve(alone);
-            // The search ends when all of a vector's ends stand still: one alone may end a move earlier.
-            Assert.Equal(alone[OpeningRows.Mass][0], together[OpeningRows.Mass][i], 1e-9 * cases[i][2] / 300);
-            Assert.Equal(alone[OpeningRows.Momentum][0], together[OpeningRows.Momentum][i], 1e-9 * cases[i][2]);
+            // The search ends when all of a vector's ends stand still: one alone may end a move earlier. A hair short of the whole section the balance all but touches zero, and a move there counts for more.
+            Assert.Equal(alone[OpeningRows.Mass][0], together[OpeningRows.Mass][i], 1e-7 * cases[i][2] / 300);
+            Assert.Equal(alone[OpeningRows.Momentum][0], together[OpeningRows.Momentum][i], 1e-7 * cases[i][2]);
         }
     }, iter: 2_000);
 

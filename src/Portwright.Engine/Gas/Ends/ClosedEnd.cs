@@ -7,7 +7,7 @@ internal static class ClosedEnd
 {
     /// <summary>Pressure on the wall, Pa: exact for the shock or fan that stops gas of the given state; velocity counted towards the wall.</summary>
     /// <remarks>Toro (2009), equations 4.6 and 4.7 solved for the pressure at which the velocity becomes zero.</remarks>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Pressure(double density, double velocity, double pressure, double k)
     {
         if (velocity > 0)
