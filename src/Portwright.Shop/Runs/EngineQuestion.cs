@@ -1,7 +1,9 @@
+using Portwright.Engine.Cam;
 using Portwright.Engine.Charge;
 using Portwright.Engine.Gas.Ends;
 using Portwright.Engine.Runs;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 
@@ -26,6 +28,14 @@ public sealed record EngineQuestion(
 
     /// <summary>1/s, from the plan's lowest to its highest.</summary>
     public SpeedRange Drawn => SpeedRange.Even(Plan.LowestRevolutions, Plan.HighestRevolutions, DrawnSpeeds);
+
+    /// <summary>What can break the engine, whatever the run says; numbers marked.</summary>
+    public IReadOnlyList<string> Cautions =>
+    [
+        Needs("intake", Plan.IntakeCam.Lift, PistonGap.UsualIntake),
+        Needs("exhaust", Plan.ExhaustCam.Lift, PistonGap.UsualExhaust),
+        "Springs: bind, retainer to seal and force at this lift and speed are not looked at. Road engines: emissions rules stand.",
+    ];
 
     /// <returns>Null where the plan makes no engine or nothing was swept; the problems say why.</returns>
     public static EngineQuestion? Of(PlanReading reading, EnginePair? pair, out IReadOnlyList<PlanProblem> problems)
@@ -75,6 +85,14 @@ public sealed record EngineQuestion(
         var samples = points.Skip(DrawnCount + worthRuns).Chunk(DrawnCount).ToList();
         var doubt = drawn.Select((p, i) => Spread([.. samples.Select(s => s[i].Torque)]) * (p.Torque == 0 ? 0 : Math.Abs(p.Torque / samples.Average(s => s[i].Torque)))).ToList();
         return new(this, drawn, doubt, worth, MeanTorque(worth));
+    }
+
+    /// <summary>Travel a valve must have to the piston at its top, for the usual gap to be left where they come nearest.</summary>
+    private string Needs(string valve, ValveLift lift, double usual)
+    {
+        // With the stem along the cylinder: one that leans needs less.
+        var travel = usual - PistonGap.Least(lift, Plan.Throw, 0, 0).Gap;
+        return $"Valve to piston: with this cam the {valve} valve needs {FindingWords.Lift(travel)} of travel at top dead centre to keep {FindingWords.Lift(usual)} from the piston (common practice). Measure it with clay or a checking spring before the engine is turned.";
     }
 
     private int DrawnCount => Drawn.TurnsASecond.Count;

@@ -1,3 +1,4 @@
+using Portwright.Engine.Cam;
 using Portwright.Engine.Runs;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Plan;
@@ -61,6 +62,17 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
         Assert.All(stations.Zip(stations.Skip(1)), p => Assert.True(p.Second.Distance > p.First.Distance));
         Assert.True(stations.Count >= 6);
         Assert.Contains(question.Remarks, r => r.Contains("held, not measured", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_cam_further_into_overlap_needs_more_room_over_the_piston_and_it_is_said()
+    {
+        var question = Of(new MadePort(13) { Plan = Plan, RingsAt = [], Places = [] });
+        Assert.Contains("valve needs", question.Cautions[0], StringComparison.Ordinal);
+        double Room(double centre) => PistonGap.UsualIntake - PistonGap.Least(
+            ValveLift.OfIntake(new(0.0085, 270 * Math.PI / 180, 220 * Math.PI / 180, centre * Math.PI / 180) { RockerRatio = 1.5 }, out _)!, question.Plan.Throw, 0, 0).Gap;
+        Assert.True(Room(100) > Room(108) + 0.0005);
+        Assert.InRange(Room(108), 0.003, 0.008);
     }
 
     [Fact]
