@@ -13,12 +13,12 @@ public sealed record EngineDesign(CylinderSize Size, ValveSide Intake, ValveSide
     public int Cylinders { get; init; } = 1;
 
     /// <summary>
-    /// Cylinder numbers from 1 in the order they fire, evenly apart. Null: one cylinder is run and stands for all, its intake opening to the
-    /// air and its exhaust too.
+    /// Cylinder numbers from 1 in the order they fire, evenly apart. Null: one cylinder is run and stands for all, its exhaust opening to the
+    /// air, its intake too or to a plenum of steady pressure.
     /// </summary>
     public IReadOnlyList<int>? FiringOrder { get; init; }
 
-    /// <summary>Between the air and all intakes, where all cylinders run; null: each intake opens to the air.</summary>
+    /// <summary>Between the air and all intakes; where one cylinder stands for all only its throttle counts. Null: each intake opens to the air.</summary>
     public Manifold? Manifold { get; init; }
 
     /// <summary>Behind the exhaust pipes, where all cylinders run; null: each exhaust opens to the air.</summary>

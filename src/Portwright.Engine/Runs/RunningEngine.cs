@@ -17,6 +17,8 @@ internal sealed class RunningEngine
 
     private readonly PipeNetwork network;
     private readonly double speed;
+    private readonly int cylinders;
+    private SteadyPlenum? steady;
 
     /// <param name="turnsASecond">1/s, above zero.</param>
     /// <exception cref="ArgumentException">The design cannot be put together; the message names the part.</exception>
@@ -25,6 +27,7 @@ internal sealed class RunningEngine
         ArgumentNullException.ThrowIfNull(design);
         speed = 2 * Math.PI * Require.Positive(turnsASecond, nameof(turnsASecond), "1/s");
         network = new() { Courant = design.Courant };
+        cylinders = design.Cylinders;
         Charge = design.PlainGas is { } plain ? ChargeGas.Constant(plain.HeatCapacityRatio, plain.GasConstant) : ChargeGas.Of(design.Fuel, design.Richness);
         var fired = design.Combustion.ShareBurnt > 0;
         var air = design.Air;
@@ -94,6 +97,8 @@ internal sealed class RunningEngine
             Steps++;
             after?.Invoke(step);
         }
+
+        steady?.EndCycle(cylinders, Cycle / speed);
     }
 
     private static CylinderPlan PlanOf(EngineDesign design, ValveOpening intake, ValveOpening exhaust, ChargeGas charge)
@@ -126,9 +131,16 @@ internal sealed class RunningEngine
 
     private void JoinIntakes(EngineDesign design, Room air, PerfectGas fresh)
     {
-        if (design.FiringOrder is null || design.Manifold is not { } manifold)
+        if (design.Manifold is not { } manifold)
         {
             foreach (var pipe in IntakePipes) network.Join(PipeEnd.Last(pipe), air);
+            return;
+        }
+
+        if (design.FiringOrder is null)
+        {
+            steady = new SteadyPlenum(air.Air, manifold.ThrottleArea, fresh.HeatCapacityRatio, fresh.GasConstant);
+            network.Join(PipeEnd.Last(IntakePipes[0]), steady);
             return;
         }
 

@@ -55,11 +55,11 @@ public sealed record EngineQuestion(
             Air = new GasAtRest(air.Pressure, air.Temperature),
             Fuel = plan.Fuel switch { FuelKind.Methanol => Fuel.Methanol, FuelKind.Ethanol => Fuel.Ethanol, _ => Fuel.Petrol },
             Richness = plan.Richness.Value,
+            Manifold = new(plan.Intake.PlenumVolume.Value, plan.Intake.ThrottleArea.Value),
         };
         var design = plan.Layout == CylinderLayout.OneForAll ? single : single with
         {
             FiringOrder = plan.FiringOrder,
-            Manifold = new(plan.Intake.PlenumVolume.Value, plan.Intake.ThrottleArea.Value),
             Collector = plan.Exhaust.PrimariesACollector.Value > 1
                 ? new((int)plan.Exhaust.PrimariesACollector.Value, plan.Exhaust.CollectorLength.Value, plan.Exhaust.CollectorDiameter.Value) : null,
         };

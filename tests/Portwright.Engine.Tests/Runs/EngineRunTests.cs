@@ -100,6 +100,37 @@ public sealed class EngineRunTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void One_cylinder_for_all_draws_through_its_share_of_the_throttle()
+    {
+        var free = MadeEngines.Street() with { Cylinders = 8 };
+        EngineDesign Behind(double area) => free with { Manifold = new(0.003, area) };
+        var (open, wide, narrow) = (free.At(5500), Behind(1).At(5500), Behind(14e-4).At(5500));
+        Assert.Equal(open.VolumetricEfficiency, wide.VolumetricEfficiency, 2e-4);
+        Assert.InRange(narrow.VolumetricEfficiency / open.VolumetricEfficiency, 0.75, 0.97);
+
+        // A restrictor passes its choked flow and no more, whatever the speed: m* = A p0 sqrt(k/(R T0)) (2/(k+1))^((k+1)/(2(k-1))) (Zucker and Biblarz 2002, from memory).
+        var k = 1.4;
+        var choked = 3e-4 * 101_325 * Math.Sqrt(k / (287.05 * 293.15)) * Math.Pow(2 / (k + 1), (k + 1) / (2 * (k - 1)));
+        foreach (var rpm in new[] { 5000, 7000 })
+        {
+            var p = Behind(3e-4).At(rpm);
+            output.WriteLine($"{rpm} {p}");
+            Assert.True(p.IsSettled);
+            var flow = p.VolumetricEfficiency * 101_325 / (287.05 * 293.15) * free.Displacement * rpm / 120;
+            Assert.Equal(1, flow / choked, 0.01);
+        }
+    }
+
+    // Torque of eight behind one plenum and of one standing for all, the pipes beyond apart.
+    [Fact]
+    public void One_for_all_and_all_agree_on_what_a_throttle_costs()
+    {
+        var all = MadeEngines.Four() with { Collector = null };
+        double Cost(EngineDesign d) => (d with { Manifold = new(0.02, 8e-4) }).At(5500).VolumetricEfficiency / (d with { Manifold = new(0.02, 60e-4) }).At(5500).VolumetricEfficiency;
+        Assert.Equal(Cost(all), Cost(all with { FiringOrder = null }), 0.03);
+    }
+
+    [Fact]
     public void A_wrong_firing_order_is_refused_by_name()
     {
         var refused = Assert.Throws<ArgumentException>(() => (MadeEngines.Four() with { FiringOrder = [1, 3, 3, 2] }).At(3000));
