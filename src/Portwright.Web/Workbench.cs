@@ -75,6 +75,7 @@ public static class Workbench
         services.AddSingleton(options.Journal);
         services.AddSingleton<ShopRecord>();
         services.AddSingleton<UploadShelf>();
+        services.AddSingleton<Engine.RunningEngines>();
         services.AddRouting();
         services.AddHostFiltering(o =>
         {

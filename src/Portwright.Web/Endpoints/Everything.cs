@@ -14,5 +14,6 @@ internal static class Everything
         PhotoEndpoints.Map(app);
         SheetEndpoints.Map(app);
         ImportEndpoint.Map(app);
+        EngineEndpoints.Map(app);
     }
 }

@@ -1,0 +1,66 @@
+using Portwright.Engine.Runs;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
+using Portwright.Shop.Runs;
+using Portwright.Shop.Units;
+using Portwright.Web.Shell;
+
+namespace Portwright.Web.Engine;
+
+/// <summary>The engine run in the words pages use.</summary>
+public static class EngineWords
+{
+    /// <summary><c>+2.1 ± 0.6 lb-ft</c>.</summary>
+    public static string Signed(Estimate torque, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(torque);
+        var words = Print.WithDoubt(torque.Value, torque.Expanded(), Dimension.Torque, units);
+        return torque.Value > 0 ? $"+{words}" : words.Replace('-', '−');
+    }
+
+    /// <summary><c>94 percent likely a gain</c>; never quite certain.</summary>
+    public static string Likely(Difference less)
+    {
+        ArgumentNullException.ThrowIfNull(less);
+        var gain = less.ProbabilityOfGain >= 0.5;
+        return FormattableString.Invariant($"{Math.Clamp(Math.Floor(100 * (gain ? less.ProbabilityOfGain : 1 - less.ProbabilityOfGain)), 50, 99):0} percent likely a {(gain ? "gain" : "loss")}");
+    }
+
+    /// <summary>How a batch stands: <c>211 of 585 runs, about 12 s left</c>.</summary>
+    public static string Of(BatchProgress progress) =>
+        FormattableString.Invariant($"{progress.Done} of {progress.Total} runs") + (progress.Left is { } left ? $", about {Time(left)} left" : "");
+
+    /// <summary>What the whole is said of: <c>the cuts of intake 2 and exhaust 2</c>.</summary>
+    public static string Through(EngineChoice choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return string.Join(" and ", new[] { choice.Intake?.Words, choice.Exhaust?.Words }.OfType<string>());
+    }
+
+    /// <summary>Where am I: the job, this page, and the ports that can be changed.</summary>
+    public static IReadOnlyList<Word> Where(Kept<Job> job, EngineChoice choice, string under = "", string more = "", string page = "")
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        ArgumentNullException.ThrowIfNull(choice);
+        List<Word> words = [new(job.Fact.Name, $"/job/{job.Id}"), new("engine run", EngineAddress.Of(choice).Href(), Last: page.Length == 0)];
+        if (page.Length > 0) words.Add(new(page, Last: true));
+        foreach (var kind in new[] { PortKind.Intake, PortKind.Exhaust })
+        {
+            if (choice.Of(kind) is not { } taken) continue;
+            words.Add(new(taken.Words, Before: kind == PortKind.Intake || choice.Intake is null ? "through" : "and")
+            {
+                Choices =
+                [
+                    .. choice.Choices.Where(c => c.Port.Fact.Kind == kind)
+                        .Select(c => new Choice($"{c.Head.Fact.Name}, {c.Words}: {c.Cut.Fact.Done}", EngineAddress.Of(choice.With(c)).Href(under, more), c.Cut.Id == taken.Cut.Id)),
+                ],
+            });
+        }
+
+        return words;
+    }
+
+    private static string Time(TimeSpan left) => left.TotalSeconds < 90
+        ? FormattableString.Invariant($"{Math.Max(1, Math.Ceiling(left.TotalSeconds)):0} s")
+        : FormattableString.Invariant($"{Math.Ceiling(left.TotalMinutes):0} min");
+}
