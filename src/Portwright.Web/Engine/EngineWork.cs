@@ -12,7 +12,7 @@ public enum WorkState
 }
 
 /// <summary>One batch of runs being worked out behind the pages. What is done is kept, so that stopping loses nothing.</summary>
-public sealed class EngineWork
+public sealed class EngineWork : IDisposable
 {
     private readonly Lock gate = new();
     private readonly CancellationTokenSource cancel = new();
@@ -51,6 +51,12 @@ public sealed class EngineWork
     {
         cancel.Cancel();
         worker.Wait(TimeSpan.FromSeconds(10));
+    }
+
+    public void Dispose()
+    {
+        Stop();
+        cancel.Dispose();
     }
 
     private void Work(IReadOnlyList<EngineTask> tasks, IKeptPoints kept)

@@ -33,6 +33,7 @@ public sealed class RunningEngines(WorkbenchOptions options) : IDisposable
         lock (gate)
         {
             if (works.GetValueOrDefault(job) is { State: WorkState.Running } running) return running;
+            works.GetValueOrDefault(job)?.Dispose();
             lastRun[address] = tasks[0].Key();
             return works[job] = new EngineWork(address, tasks, Kept);
         }
@@ -61,7 +62,7 @@ public sealed class RunningEngines(WorkbenchOptions options) : IDisposable
     {
         lock (gate)
         {
-            foreach (var work in works.Values) work.Stop();
+            foreach (var work in works.Values) work.Dispose();
         }
     }
 }
