@@ -55,7 +55,8 @@ internal static class WorthBars
     internal static string Signed(double torque, UnitSystem units, int decimals)
     {
         var words = Print.Bare(torque, Dimension.Torque, units, decimals);
-        return words.StartsWith('-') ? $"−{words[1..]}" : torque > 0 ? $"+{words}" : words;
+        // What rounds to nothing has no sign.
+        return words.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? "0" : words.StartsWith('-') ? $"−{words[1..]}" : $"+{words}";
     }
 
     private static IEnumerable<(Place, Place)> Slanted(Box box, double spacing)
