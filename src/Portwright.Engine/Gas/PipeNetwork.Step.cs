@@ -33,8 +33,8 @@ public sealed unsafe partial class PipeNetwork
         foreach (var wall in _walls) wall.Mirror();
         foreach (var (end, _) in _endless) end.Continue();
         foreach (var joined in _joined) joined.End.Continue();
-        foreach (var (ends, _) in _junctions)
-            foreach (var end in ends) end.Continue();
+        foreach (var junction in _junctions)
+            foreach (var end in junction) end.Continue();
 
         foreach (var pipe in _pipes)
         {
@@ -46,7 +46,7 @@ public sealed unsafe partial class PipeNetwork
         foreach (var wall in _walls) wall.Close();
         foreach (var (end, beyond) in _endless) end.SetFlow(Through(end, beyond));
         SolveOpenings(step);
-        foreach (var (ends, along) in _junctions) Solve(ends, along);
+        foreach (var junction in _junctions) Solve(junction);
 
         var sound = true;
         foreach (var pipe in _pipes)
@@ -98,10 +98,10 @@ public sealed unsafe partial class PipeNetwork
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Solve(PipeEnd[] junction, double along)
+    private void Solve(PipeEnd[] junction)
     {
         for (var i = 0; i < junction.Length; i++) _branches[i] = new(junction[i].Edge, junction[i].Area, junction[i].Pipe.Gas.HeatCapacityRatio);
-        Junction.Solve(_branches.AsSpan(0, junction.Length), _flows, along);
+        Junction.Solve(_branches.AsSpan(0, junction.Length), _flows);
         for (var i = 0; i < junction.Length; i++) junction[i].SetFlow(_flows[i]);
     }
 }

@@ -13,7 +13,7 @@ public sealed unsafe partial class PipeNetwork
     private readonly List<Pipe> _pipes = [];
     private readonly HashSet<PipeEnd> _taken = [];
     private readonly List<JoinedEnd> _openings = [];
-    private readonly List<(PipeEnd[] Ends, double Along)> _junctions = [];
+    private readonly List<PipeEnd[]> _junctions = [];
     private readonly List<(PipeEnd End, GasState Beyond)> _endless = [];
     private PipeEnd[] _walls = [];
     private Reservoir[] _reservoirs = [];
@@ -77,22 +77,7 @@ public sealed unsafe partial class PipeNetwork
     {
         if (ends.Length < 2) throw new ArgumentException("A junction joins two ends or more.", nameof(ends));
         foreach (var end in ends) Take(end);
-        _junctions.Add((ends.ToArray(), double.NaN));
-        _ready = false;
-        return this;
-    }
-
-    /// <summary>Lets pipes run together into one that collects what they bring.</summary>
-    /// <param name="angle">Between each of them and the collector's axis, 0 (alongside) to pi/2 rad.</param>
-    /// <exception cref="ArgumentOutOfRangeException">The angle is outside its range.</exception>
-    /// <exception cref="ArgumentException">No pipe is given, a pipe is not in the network, or something is joined to an end already.</exception>
-    public PipeNetwork Collect(PipeEnd collector, double angle, params ReadOnlySpan<PipeEnd> pipes)
-    {
-        Require.Between(angle, 0, Math.PI / 2, nameof(angle), "rad");
-        if (pipes.IsEmpty) throw new ArgumentException("A collector has a pipe or more to collect from.", nameof(pipes));
-        Take(collector);
-        foreach (var end in pipes) Take(end);
-        _junctions.Add(([collector, .. pipes], Math.Cos(angle)));
+        _junctions.Add(ends.ToArray());
         _ready = false;
         return this;
     }
@@ -163,7 +148,7 @@ public sealed unsafe partial class PipeNetwork
         _joined = [.. _openings];
         _taking = new double[3 * _reservoirs.Length];
         _rows = new(_openings.Count);
-        var widest = _junctions.Count == 0 ? 0 : _junctions.Max(j => j.Ends.Length);
+        var widest = _junctions.Count == 0 ? 0 : _junctions.Max(j => j.Length);
         _branches = new Junction.Branch[widest];
         _flows = new EndFlow[widest];
         _ready = true;

@@ -138,8 +138,7 @@ public sealed record Manifold(double Volume, double ThrottleArea, double Throttl
 /// <param name="Primaries">Pipes that meet in one, 2 or more; cylinders are shared out in the order they fire, so that each collector has even pulses.</param>
 /// <param name="Length">m.</param>
 /// <param name="Diameter">m.</param>
-/// <param name="Angle">Between each pipe and the collector's axis, rad. Ten degrees: common practice for a merge collector, no source.</param>
-public sealed record Collector(int Primaries, double Length, double Diameter, double Angle = 10 * Math.PI / 180);
+public sealed record Collector(int Primaries, double Length, double Diameter);
 
 /// <summary>How the charge burns: put in, not computed.</summary>
 /// <param name="HalfBurntAfterTop">Crank angle after top dead centre of firing at which half is burnt, rad.</param>

@@ -15,7 +15,7 @@ public static class EngineRun
 {
     /// <param name="turnsASecond">1/s, above zero.</param>
     /// <param name="cancel">Looked at after each cycle.</param>
-    /// <exception cref="ArgumentException">The design cannot be put together.</exception>
+    /// <exception cref="ArgumentException">The design cannot be put together, or its gas found no solution.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     public static OperatingPoint At(EngineDesign design, double turnsASecond, Settling? settling = null, CancellationToken cancel = default) =>
         Settle(new(design, turnsASecond), design, turnsASecond, settling ?? Settling.Usual, cancel);
@@ -28,7 +28,15 @@ public static class EngineRun
         {
             cancel.ThrowIfCancellationRequested();
             foreach (var cylinder in engine.Cylinders) cylinder.BeginCycle();
-            engine.TurnACycle();
+            try
+            {
+                engine.TurnACycle();
+            }
+            catch (Exception broke) when (broke is InvalidOperationException or ArithmeticException)
+            {
+                throw new ArgumentException(FormattableString.Invariant($"At {60 * turnsASecond:0} rpm the run broke off in cycle {cycles}. Check lengths, sections and areas for a slip; {broke.Message}"), nameof(design), broke);
+            }
+
             var change = 0.0;
             for (var i = 0; i < now.Length; i++)
             {

@@ -171,7 +171,7 @@ internal sealed class RunningEngine
             };
             var pipe = PipeOf(tract, spent, start, $"collector {g + 1}");
             network.Add(pipe);
-            network.Collect(PipeEnd.First(pipe), collector.Angle, [.. Enumerable.Range(0, collector.Primaries).Select(k => PipeEnd.Last(ExhaustPipes[order[g + k * groups] - 1]))]);
+            network.JoinAtOnePoint([PipeEnd.First(pipe), .. Enumerable.Range(0, collector.Primaries).Select(k => PipeEnd.Last(ExhaustPipes[order[g + k * groups] - 1]))]);
             network.Join(PipeEnd.Last(pipe), behind);
         }
     }

@@ -63,6 +63,14 @@ public sealed class EngineRunTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Four_cylinders_with_long_pipes_into_one_collector_settle_at_every_speed()
+    {
+        var design = MadeEngines.Street(runner: 0.6, primary: 1.2) with { Cylinders = 4, FiringOrder = [1, 3, 4, 2], Manifold = new(0.004, 14e-4), Collector = new(4, 0.5, 0.06) };
+        var points = new EngineBatch().Run([.. SpeedRange.Even(2500 / 60.0, 6500 / 60.0, 9).Tasks(design, Settling.Usual)]);
+        Assert.All(points, p => Assert.True(p.IsSettled && p.VolumetricEfficiency is > 0.5 and < 1.2, p.ToString()));
+    }
+
+    [Fact]
     public void A_turned_engine_without_fuel_costs_work_and_burns_nothing()
     {
         var p = (MadeEngines.Street() with { Combustion = Combustion.None }).At(3000);
