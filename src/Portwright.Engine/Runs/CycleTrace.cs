@@ -45,7 +45,7 @@ public sealed record CycleTrace(
                 intake.Write(row);
                 exhaust.Write(row);
             }
-        });
+        }, cancel);
         double[] Lifts(ValveSide side, bool isIntake)
         {
             var lift = ValveOpening.LiftOf(side.Timing, isIntake);

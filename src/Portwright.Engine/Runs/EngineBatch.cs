@@ -8,10 +8,13 @@ namespace Portwright.Engine.Runs;
 /// <param name="TurnsASecond">1/s.</param>
 public sealed record EngineTask(EngineDesign Design, double TurnsASecond, Settling Settling)
 {
+    private static Guid Version(Type of) => of.Assembly.ManifestModule.ModuleVersionId;
+
     /// <summary>The same for two tasks written alike, and for no others: a hash of every figure and of the program that runs them.</summary>
     public string Key()
     {
-        var program = typeof(EngineTask).Assembly.ManifestModule.ModuleVersionId;
+        // What the run computes with lives in two rooms and a library.
+        Guid[] program = [Version(typeof(EngineTask)), Version(typeof(Physics.Curves.MonotoneCubic)), Version(typeof(MathNet.Numerics.Constants))];
         return Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes((object)new { program, Design, TurnsASecond, Settling })));
     }
 }
@@ -86,7 +89,7 @@ public sealed class EngineBatch
                 else
                 {
                     point = EngineRun.At(task.Design, task.TurnsASecond, task.Settling, Cancel);
-                    Kept?.Keep(key, point);
+                    if (point.IsFinite) Kept?.Keep(key, point);
                 }
 
                 points[i] = point;

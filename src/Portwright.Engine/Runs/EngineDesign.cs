@@ -27,6 +27,9 @@ public sealed record EngineDesign(CylinderSize Size, ValveSide Intake, ValveSide
     /// <summary>The air the engine takes in, and in which it is judged.</summary>
     public GasAtRest Air { get; init; } = new(101_325, 293.15);
 
+    /// <summary>Share by mass of dry air in it, 0 to 1: water vapour takes room and burns nothing.</summary>
+    public double DryShare { get; init; } = 1;
+
     /// <summary>Pressure behind the exhaust over that of the air, Pa, zero or above.</summary>
     public double BackPressure { get; init; }
 

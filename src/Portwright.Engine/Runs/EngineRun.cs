@@ -30,7 +30,7 @@ public static class EngineRun
             foreach (var cylinder in engine.Cylinders) cylinder.BeginCycle();
             try
             {
-                engine.TurnACycle();
+                engine.TurnACycle(cancel: cancel);
             }
             catch (Exception broke) when (broke is InvalidOperationException or ArithmeticException)
             {

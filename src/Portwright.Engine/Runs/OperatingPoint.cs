@@ -19,7 +19,7 @@ public sealed record OperatingPoint
     /// <summary>Mass pushed back through the intake over mass that came in through it.</summary>
     public required double Reversion { get; init; }
 
-    /// <summary>Fresh gas lost through the exhaust over fresh gas that came in.</summary>
+    /// <summary>Fresh gas that left through the exhaust over fresh gas that came in; 0.7 percent is what the burn leaves.</summary>
     public required double FreshLost { get; init; }
 
     public required double PeakPressure { get; init; }
@@ -50,6 +50,9 @@ public sealed record OperatingPoint
 
     /// <summary>Whether the cycles came to repeat within the tolerance asked for.</summary>
     public required bool IsSettled { get; init; }
+
+    /// <summary>All its figures are numbers: a cylinder that takes in nothing has no share of it pushed back.</summary>
+    internal bool IsFinite => double.IsFinite(Reversion) && double.IsFinite(FreshLost) && double.IsFinite(Torque) && double.IsFinite(LastChange);
 
     public double BrakePressure => IndicatedPressure - FrictionPressure;
 

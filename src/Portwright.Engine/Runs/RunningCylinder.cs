@@ -36,6 +36,18 @@ internal sealed class RunningCylinder
         return midway;
     }
 
+    /// <summary>In which the open valves would pass all its gas at the speed of sound, s; endless where they are shut.</summary>
+    public double TimeToEmpty
+    {
+        get
+        {
+            var area = IntakeValve.AreaOutOfPipe + ExhaustValve.AreaIntoPipe;
+            var gas = Gas.State;
+            // 1.4 R = 400 J/(kg K): near enough for a bound.
+            return area > 0 ? gas.Volume / (area * Math.Sqrt(400 * gas.Temperature)) : double.PositiveInfinity;
+        }
+    }
+
     /// <summary>Sets the valves to where they stand in the middle of a step.</summary>
     public void SetValves(double step)
     {

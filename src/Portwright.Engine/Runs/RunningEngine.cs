@@ -15,6 +15,12 @@ internal sealed class RunningEngine
 
     private const int FewestCells = 8;
 
+    /// <summary>No valve passes more than this share of its cylinder's gas in a step.</summary>
+    private const double MostShare = 0.1;
+
+    /// <summary>Steps between two looks at whether the run was cancelled.</summary>
+    private const int LookEvery = 512;
+
     private readonly PipeNetwork network;
     private readonly double speed;
     private readonly int cylinders;
@@ -81,12 +87,15 @@ internal sealed class RunningEngine
 
     /// <summary>One cycle, two turns of the crank.</summary>
     /// <param name="after">Called after every step with its length in s; null for none.</param>
-    public void TurnACycle(Action<double>? after = null)
+    /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    public void TurnACycle(Action<double>? after = null, CancellationToken cancel = default)
     {
         network.LookAtWalls();
         for (Turned = 0; Turned < Cycle;)
         {
+            if (Steps % LookEvery == 0) cancel.ThrowIfCancellationRequested();
             var longest = Math.Min(network.LongestStep, LongestTurn / speed);
+            foreach (var cylinder in Cylinders) longest = Math.Min(longest, MostShare * cylinder.TimeToEmpty);
             var rest = (Cycle - Turned) / speed;
             // Two equal steps rather than a long one and a crumb.
             var step = rest <= longest ? rest : rest < 2 * longest ? 0.5 * rest : longest;
@@ -111,8 +120,8 @@ internal sealed class RunningEngine
         return new(space, charge, closes, opens)
         {
             Burn = burns.ShareBurnt > 0 ? WiebeBurn.About(2 * Math.PI + burns.HalfBurntAfterTop, burns.TenthToNineTenths) : null,
-            HeatOfFresh = burns.ShareBurnt * design.Fuel.HeatPerAir(design.Richness),
-            FuelPerFresh = burns.ShareBurnt > 0 && design.PlainGas is null ? design.Richness / design.Fuel.AirForFuel : 0,
+            HeatOfFresh = design.DryShare * burns.ShareBurnt * design.Fuel.HeatPerAir(design.Richness),
+            FuelPerFresh = burns.ShareBurnt > 0 && design.PlainGas is null ? design.DryShare * design.Richness / design.Fuel.AirForFuel : 0,
             Walls = design.Walls,
         };
     }

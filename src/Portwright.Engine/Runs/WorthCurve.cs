@@ -7,7 +7,7 @@ namespace Portwright.Engine.Runs;
 public readonly record struct LiftWorth(double Lift, double Area, double Torque)
 {
     /// <summary>N m for each m2 at this lift.</summary>
-    public double PerArea => Torque / Area;
+    public double PerArea => Area > 0 ? Torque / Area : 0;
 }
 
 /// <summary>What the section at one station is worth.</summary>

@@ -35,6 +35,9 @@ public readonly record struct AirState
     /// <summary>kg/m3.</summary>
     public double Density { get; }
 
+    /// <summary>Share by mass of dry air, the rest vapour: molar masses 28.96546 and 18.01528 g/mol (CIPM-2007).</summary>
+    public double DryMassFraction => (1 - VapourMoleFraction) * 28.96546 / ((1 - VapourMoleFraction) * 28.96546 + VapourMoleFraction * 18.01528);
+
     /// <summary>cp/cv.</summary>
     public double HeatCapacityRatio { get; }
 

@@ -13,8 +13,8 @@ namespace Portwright.Physics.Targets;
 public static class NeededArea
 {
     public static readonly TargetRule Rule = new(
-        "Needed effective area over lift", TargetBasis.Published, "Heywood, Internal Combustion Engine Fundamentals (1988), equations 2.11, C.8 and C.9, taken as steady at each crank angle",
-        "The chosen loss is the porter's. Waves in the runner, which fill the cylinder late in the event, are left out: low lifts on the closing side count for more than this shows.");
+        "Needed effective area over lift", TargetBasis.Published, "height: Taylor's inlet Mach index (from memory); course: the piston's demand at each lift, Heywood (1988), equation 2.11, put together by us",
+        "Waves in the runner, which fill the cylinder late in the event, are left out: low lifts on the closing side count for more than this shows.");
 
     /// <summary>Pressure loss (p0 - p)/p0 that drives a demand through an effective area, by their Mach number.</summary>
     /// <param name="mach">Demand over effective area and speed of sound before the port, 0 to 1.</param>

@@ -23,9 +23,9 @@ internal static class PlanChecks
         Say(plan.Cylinders is < 1 or > 24, "Cylinders", $"{plan.Cylinders}: type a number from 1 to 24.");
         Say(plan is { RodLength: { } rod, Stroke: { } stroke } && !(rod > stroke / 2 + Math.Abs(plan.PinOffset ?? 0)), "Rod", $"{FindingWords.Length(plan.RodLength ?? 0)} cannot pass half the stroke and the pin offset. Give the distance between the rod's centres, usually 1.5 to 2 strokes.");
         Say(plan is { PinOffset: { } offset, Stroke: { } s, RodLength: null } && Math.Abs(offset) > s / 4, "Pin offset", $"{FindingWords.Length(plan.PinOffset ?? 0)} is more than a quarter of the stroke. Check its unit.");
-        Say(plan.CompressionRatio is { } ratio && !(ratio > 1 && ratio <= 30), "Compression ratio", Text($"{plan.CompressionRatio:0.##} lies outside 1 to 30. Type it as 10.5."));
+        Say(plan.CompressionRatio is { } ratio && !(ratio is >= 4 and <= 30), "Compression ratio", Text($"{plan.CompressionRatio:0.##} lies outside 4 to 30. Type it as 10.5."));
         Say(plan.HighestSpeed is { } high && !(high is > 0 and <= 30_000), "Highest speed", Text($"{plan.HighestSpeed:0} rpm lies outside 1 to 30,000."));
-        Say(plan.LowestSpeed is <= 0, "Lowest speed", Text($"{plan.LowestSpeed:0} rpm must be above zero."));
+        Say(plan.LowestSpeed is < 200, "Lowest speed", Text($"{plan.LowestSpeed:0} rpm is no running speed. Type 200 or more."));
         Say(plan is { LowestSpeed: { } from, HighestSpeed: { } to } && from > to, "Highest speed", Text($"{plan.HighestSpeed:0} rpm is below the lowest, {plan.LowestSpeed:0}. Type them the other way round."));
         if (plan.FiringOrder is { Count: > 0 } order)
         {
@@ -33,10 +33,10 @@ internal static class PlanChecks
             Say(!FiringOrders.Holds(order, cylinders), "Firing order", $"{string.Join(" ", order)} does not name each of {cylinders} cylinders once. Type all their numbers in the order they fire.");
         }
 
-        Positive("Runner length", plan.Intake?.RunnerLength);
+        Pipe("Runner length", plan.Intake?.RunnerLength);
         Positive("Runner section at the flange", plan.Intake?.FlangeArea);
         Positive("Runner section at the far end", plan.Intake?.FarArea);
-        Positive("Plenum volume", plan.Intake?.PlenumVolume);
+        Say(plan.Intake?.PlenumVolume is < 1e-4, "Plenum volume", "must be a tenth of a litre or more. Type it, or leave it empty.");
         Say(plan.Intake?.Throttle switch
         {
             ThrottleArea area => !(area.EffectiveArea > 0),
@@ -44,9 +44,9 @@ internal static class PlanChecks
             RatedCarburettor rated => !(rated is { Flow: > 0, RatedAt: > 0 and < 40e3 }),
             _ => false,
         }, "Throttle", "has a figure that is not above zero, or a rating no carburettor has. Ratings are at 1.5 or 3.0 inHg.");
-        Positive("Primary length", plan.Exhaust?.PrimaryLength);
+        Pipe("Primary length", plan.Exhaust?.PrimaryLength);
         Positive("Primary diameter", plan.Exhaust?.PrimaryDiameter);
-        Positive("Collector length", plan.Exhaust?.CollectorLength);
+        Pipe("Collector length", plan.Exhaust?.CollectorLength);
         Positive("Collector diameter", plan.Exhaust?.CollectorDiameter);
         if (plan.Exhaust?.PrimariesACollector is { } meet)
         {
@@ -54,12 +54,32 @@ internal static class PlanChecks
             Say(meet < 1 || meet > cylinders || cylinders % meet != 0, "Primaries in a collector", $"{meet} does not share out {cylinders} cylinders. Type how many pipes meet, or 1 where each ends by itself.");
         }
 
-        Say(plan.Mixture?.Richness is { } richness && !(richness is >= 0.5 and <= 2), "Mixture", Text($"{plan.Mixture?.Richness:0.###} lies outside 0.5 to 2 times the fuel that just burns. Type it as 1.15."));
+        Say(plan.Mixture?.Richness is { } richness && !(richness is >= 0.5 and <= 1.5), "Mixture", Text($"{plan.Mixture?.Richness:0.###} lies outside 0.5 to 1.5 times the fuel that just burns. Type it as 1.15."));
         Weights(plan, Say);
         void Needed(string field, double? value) => Say(!(value is > 0 and < 1), field, value is null
             ? "is not given, and nothing can stand in for it. Type it on the engine plan."
             : $"{FindingWords.Length(value.Value)} is no engine's. Check its unit.");
+        void Pipe(string field, double? value) => Say(value is { } v && !(v is >= 0.005 and <= 5), field, $"{FindingWords.Length(value ?? 0)} is no pipe of an engine. Check its unit.");
         void Positive(string field, double? value) => Say(value is { } v && !(v > 0), field, "must be above zero. Type it, or leave it empty.");
+    }
+
+    /// <summary>Events no four-stroke engine runs with.</summary>
+    public static void Events(CamInFull intake, CamInFull exhaust, List<PlanProblem> problems)
+    {
+        const double degree = Math.PI / 180, cycle = 4 * Math.PI;
+        foreach (var (side, cam) in new[] { ("Intake", intake), ("Exhaust", exhaust) })
+        {
+            if (cam.Card is { LobeCentre: { } centre } && !(centre is >= 60 * degree and <= 160 * degree))
+            {
+                problems.Add(new($"{side} lobe centre", Text($"{side} lobe centre, {centre / degree:0} degrees, lies outside 60 to 160. Type it as the card has it: an intake's after top dead centre, an exhaust's before it.")));
+            }
+        }
+
+        // Both shut for compression and power: the intake's closing, a quarter of the cycle and more, the exhaust's opening.
+        if (problems.Count == 0 && !(intake.Lift.Closes < exhaust.Lift.Opens + cycle - 20 * degree && intake.Lift.Closes - intake.Lift.Opens < 420 * degree && exhaust.Lift.Closes - exhaust.Lift.Opens < 420 * degree))
+        {
+            problems.Add(new("Cam", "Cam: with these durations a valve is open nearly all the time and nothing would be compressed. Are the durations in cam degrees twice over?"));
+        }
     }
 
     /// <summary>What goes beyond a class's limits.</summary>

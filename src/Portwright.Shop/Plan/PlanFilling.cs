@@ -38,10 +38,16 @@ internal static class PlanFilling
             return new PlanReading(null, problems);
         }
 
+        if (low.Value > high.Value)
+        {
+            problems.Add(new("Highest speed", FormattableString.Invariant($"Highest speed is not given, and the usual one, {high.Value / TurnAMinute:0} rpm, is below the lowest. Type the highest too.")));
+        }
+
+        PlanChecks.Events(intakeCam, exhaustCam, problems);
         PlanChecks.Limits(plan.Limits, plan.CompressionRatio, intakeCam, exhaustCam, problems);
         var crank = new SliderCrank(stroke, rod.Value, offset.Value);
         var count = (int)cylinders.Value;
-        var flange = PlanFigure.Of("Intake port at the flange", ports.Intake.FlangeArea, Dimension.Area, FlangeOverValve * PistonDemand.PistonArea(intakeValve.Value), "0.8 x the area of the intake valve, common practice");
+        var flange = PlanFigure.Of("Intake port at the flange", ports.Intake.FlangeArea * ports.Intake.Count, Dimension.Area, FlangeOverValve * ports.Intake.Count * PistonDemand.PistonArea(intakeValve.Value), "0.8 x the area of the cylinder's intake valves, common practice");
         var (fuel, fuelWhy) = FuelOf(plan);
         var weights = plan.SpeedWeights is { Count: > 0 } stated ? [.. stated.OrderBy(w => w.Speed)] : EvenWeights(low.Value / TurnAMinute, high.Value / TurnAMinute);
         return problems.Count > 0 ? new PlanReading(null, problems) : new PlanReading(
@@ -83,15 +89,21 @@ internal static class PlanFilling
         }
 
         bool Says(string word) => plan.Fuel.Contains(word, StringComparison.OrdinalIgnoreCase);
-        return Says("methanol") ? (FuelKind.Methanol, "read from the fuel's words")
+        // "Petrol with 10 percent ethanol" is petrol.
+        return Says("petrol") || Says("gasoline") || Says("free") ? (FuelKind.Petrol, "read from the fuel's words")
+            : Says("methanol") ? (FuelKind.Methanol, "read from the fuel's words")
             : Says("ethanol") || Says("E85") ? (FuelKind.Ethanol, "read from the fuel's words")
-            : Says("petrol") || Says("gasoline") ? (FuelKind.Petrol, "read from the fuel's words")
             : (FuelKind.Petrol, "not given: petrol");
     }
 
     /// <summary>Steps of about 500 rpm from lowest to highest, alike.</summary>
     private static IReadOnlyList<SpeedWeight> EvenWeights(double low, double high)
     {
+        if (high <= low)
+        {
+            return [new SpeedWeight(high, 1)];
+        }
+
         var steps = Math.Clamp((int)Math.Round((high - low) / 500), 1, 20);
         return [.. Enumerable.Range(0, steps + 1).Select(i => new SpeedWeight(low + (high - low) * i / steps, 1))];
     }

@@ -20,6 +20,13 @@ public sealed record EngineAnswer(
         "The doubt shown is the bench's alone.",
     ];
 
+    /// <summary>Speeds, rpm, at which a run's cycles did not come to repeat: what rests on them is no more than a hint.</summary>
+    public IReadOnlyList<double> Unsettled { get; init; } = [];
+
+    /// <summary>What the reader must know of this answer before using it; empty where all is well.</summary>
+    public string Warning => Unsettled.Count == 0 ? ""
+        : FormattableString.Invariant($"At {string.Join(", ", Unsettled.Select(n => n.ToString("0", System.Globalization.CultureInfo.InvariantCulture)))} rpm the cycles did not come to repeat: take torque and worth there as a hint. Check lengths and sections of the pipes.");
+
     public OperatingPoint BestTorque => Points.MaxBy(p => p.Torque)!;
 
     public OperatingPoint BestPower => Points.MaxBy(p => p.Power)!;

@@ -21,9 +21,9 @@ public sealed record EnginePair(PortSurvey? Intake, PortSurvey? Exhaust)
         var asked = cut is { } id ? ledger.Get<Cut>(id) : null;
         PortSurvey? Find(PortKind kind)
         {
-            if (asked is not null && ledger.Get<Port>(asked.Fact.Port).Fact.Kind == kind) return PortSurvey.Of(reductions, asked.Fact.Port, asked.Id);
+            if (asked is not null && ledger.Get<Port>(asked.Fact.Port).Fact.Kind == kind && reductions.Of(asked) is { } flow && IsEnough(flow)) return PortSurvey.Of(reductions, asked.Fact.Port, asked.Id);
             var swept = ledger.HeadsOf(job).SelectMany(h => ledger.PortsOf(h.Id)).Where(p => p.Fact.Kind == kind)
-                .Select(p => ledger.CutsOf(p.Id).LastOrDefault(c => reductions.Of(c) is { Curve.Points.Count: >= 3 }))
+                .Select(p => ledger.CutsOf(p.Id).LastOrDefault(c => reductions.Of(c) is { } flow && IsEnough(flow)))
                 .OfType<Kept<Cut>>()
                 .MaxBy(c => reductions.Of(c)!.Sweeps[^1].Sweep.Sequence);
             return swept is null ? null : PortSurvey.Of(reductions, swept.Fact.Port, swept.Id);
@@ -32,4 +32,7 @@ public sealed record EnginePair(PortSurvey? Intake, PortSurvey? Exhaust)
         var pair = new EnginePair(Find(PortKind.Intake), Find(PortKind.Exhaust));
         return pair.Intake?.Sheet.Flow is null && pair.Exhaust?.Sheet.Flow is null ? null : pair;
     }
+
+    /// <summary>Three lifts or more off the seat.</summary>
+    private static bool IsEnough(CutFlow flow) => flow.Curve.Points.Count(p => p.Lift > 0) >= 3;
 }

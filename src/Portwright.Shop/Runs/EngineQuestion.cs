@@ -53,6 +53,7 @@ public sealed record EngineQuestion(
         {
             Cylinders = plan.Cylinders,
             Air = new GasAtRest(air.Pressure, air.Temperature),
+            DryShare = air.DryMassFraction,
             Fuel = plan.Fuel switch { FuelKind.Methanol => Fuel.Methanol, FuelKind.Ethanol => Fuel.Ethanol, _ => Fuel.Petrol },
             Richness = plan.Richness.Value,
             Manifold = new(plan.Intake.PlenumVolume.Value, plan.Intake.ThrottleArea.Value),
@@ -64,7 +65,8 @@ public sealed record EngineQuestion(
                 ? new((int)plan.Exhaust.PrimariesACollector.Value, plan.Exhaust.CollectorLength.Value, plan.Exhaust.CollectorDiameter.Value) : null,
         };
         var range = new SpeedRange([.. plan.Weights.Select(w => w.Speed / 60)], [.. plan.Weights.Select(w => w.Weight)]);
-        return new(plan, pair, design, single, intake, exhaust, range, [.. intake.Remarks, .. exhaust.Remarks]);
+        IEnumerable<string> fuel = plan.Fuel == FuelKind.Other ? ["The fuel is none of those the run knows: petrol stands in for it."] : [];
+        return new(plan, pair, design, single, intake, exhaust, range, [.. intake.Remarks, .. exhaust.Remarks, .. fuel]);
     }
 
     /// <summary>Every run the answer is made of.</summary>
@@ -83,8 +85,8 @@ public sealed record EngineQuestion(
         var worth = WorthCurve.From(Single, Range, [.. points.Skip(DrawnCount).Take(worthRuns)]);
         var drawn = points.Take(DrawnCount).ToList();
         var samples = points.Skip(DrawnCount + worthRuns).Chunk(DrawnCount).ToList();
-        var doubt = drawn.Select((p, i) => Spread([.. samples.Select(s => s[i].Torque)]) * (p.Torque == 0 ? 0 : Math.Abs(p.Torque / samples.Average(s => s[i].Torque)))).ToList();
-        return new(this, drawn, doubt, worth, MeanTorque(worth));
+        var doubt = drawn.Select((_, i) => Spread([.. samples.Select(s => s[i].Torque)])).ToList();
+        return new(this, drawn, doubt, worth, MeanTorque(worth)) { Unsettled = [.. points.Where(p => !p.IsSettled).Select(p => p.RevolutionsAMinute).Distinct().Order()] };
     }
 
     /// <summary>Travel a valve must have to the piston at its top, for the usual gap to be left where they come nearest.</summary>
@@ -116,7 +118,7 @@ public sealed record EngineQuestion(
             {
                 var areas = side.Areas.Select(a => Math.Max(1e-9, a.Value + a.Contributions.Sum(c => c.Amount * drawn[c.Source]))).ToList();
                 var measured = side.Side.Areas;
-                return measured with { WithTheStream = areas, Backwards = measured.Backwards is { } b ? [.. b.Select((v, i) => v * areas[i] / measured.WithTheStream[i])] : null };
+                return measured with { WithTheStream = areas, Backwards = measured.Backwards is { } b ? [.. b.Select((v, i) => measured.WithTheStream[i] > 0 ? v * areas[i] / measured.WithTheStream[i] : v)] : null };
             }
 
             yield return Single with { Intake = Single.Intake with { Areas = Of(Intake) }, Exhaust = Single.Exhaust with { Areas = Of(Exhaust) } };

@@ -5,6 +5,7 @@ using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
 
 namespace Portwright.Shop.Runs;
@@ -24,27 +25,31 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
     private const double Apart = 0.002;
 
     /// <summary>Exhaust area over intake area at the same share of the valve's lift, where one of them was not swept; common practice, no source.</summary>
-    private const double UsualBalance = 0.75;
+    private const double UsualBalance = 0.75, HalfRange = 0.05;
 
     /// <param name="port">Swept, of the kind asked for.</param>
     internal static RunSide Of(PlanInFull plan, PortKind kind, PortSurvey port)
     {
         var count = (kind == PortKind.Intake ? plan.Ports.Intake : plan.Ports.Exhaust).Count;
         var flow = port.Sheet.Flow!;
-        var points = flow.Curve.Points.Where(p => p.Lift > 0).ToList();
         var with = kind == PortKind.Intake ? FlowDirection.Draw : FlowDirection.Blow;
+        // Swept both ways, the way the engine's stream goes comes first, whichever was swept last.
+        FlowCurve[] curves = [flow.Curve, .. flow.Apart.Reverse().Select(s => s.Curve).Where(c => c.Points.Count(p => p.Lift > 0) >= 3)];
+        var curve = curves.FirstOrDefault(c => c.Direction == with) ?? flow.Curve;
+        var points = curve.Points.Where(p => p.Lift > 0).ToList();
         List<string> remarks = [];
-        if (flow.Curve.Direction != with)
+        if (curve.Direction != with)
             remarks.Add($"The {Name(kind)} was swept {(with == FlowDirection.Draw ? "blowing" : "drawing")}, against the engine's stream: a port flows otherwise backwards.");
         if (count > 1) remarks.Add($"Both ports of a cylinder are taken alike: {port.Sheet.Port.Fact.Name} stands for {count}.");
         var highest = plan.CamOf(kind).Lift.Highest;
         if (highest > points[^1].Lift + 1e-6)
             remarks.Add($"The cam lifts the {Name(kind)} valve {FindingWords.Lift(highest)}, it was swept to {FindingWords.Lift(points[^1].Lift)}: above that its area is held, not measured.");
-        Estimate[] areas = [.. points.Select(p => p.EffectiveArea * count)];
-        var backwards = flow.Apart.LastOrDefault(s => s.Curve.Direction != flow.Curve.Direction && s.Curve.Points.Count >= 3)?.Curve;
+        // A leak larger than the flow leaves less than nothing at a low lift.
+        Estimate[] areas = [.. points.Select(p => p.EffectiveArea * count).Select(a => a.Value > 0 ? a : new Estimate(0, a.Contributions))];
+        var backwards = curves.FirstOrDefault(c => c.Direction != curve.Direction);
         var measured = new MeasuredAreas(
             [.. points.Select(p => p.Lift)], [.. areas.Select(a => a.Value)],
-            backwards is null ? null : [.. points.Select(p => count * (backwards.AreaAt(Math.Clamp(p.Lift, backwards.LowestLift, backwards.HighestLift))!.Value))]);
+            backwards is null ? null : [.. points.Select(p => count * (Math.Max(0, backwards.AreaAt(Math.Clamp(p.Lift, backwards.LowestLift, backwards.HighestLift))!.Value)))]);
         if (backwards is not null) remarks.Add($"The {Name(kind)} was swept both ways: gas pushed back passes by the area measured that way.");
         return new(new(Timing(plan, kind), measured, TractOf(plan, kind, port, count, remarks)), areas, remarks);
     }
@@ -55,9 +60,10 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
         var (own, others) = kind == PortKind.Exhaust ? (plan.ExhaustValve.Value, plan.IntakeValve.Value) : (plan.IntakeValve.Value, plan.ExhaustValve.Value);
         var balance = kind == PortKind.Exhaust ? UsualBalance : 1 / UsualBalance;
         List<string> remarks = [$"No {Name(kind)} was swept: its areas are taken as {balance:0.00} of the other side's, common practice. Sweep one."];
-        var areas = other.Areas.Select(a => Estimate.Exact(a.Value * balance)).ToList();
+        // The rule says 0.70 to 0.80: a rectangle, the same for every lift.
+        var areas = other.Areas.Select(a => (a * balance).With(new Contribution("usual balance of exhaust and intake", a.Value * balance * HalfRange / UsualBalance / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Other))).ToList();
         var measured = new MeasuredAreas([.. other.Side.Areas.Lifts.Select(l => l * own / others)], [.. areas.Select(a => a.Value)]);
-        return new(new(Timing(plan, kind), measured, TractOf(plan, kind, null, 1, remarks)), areas, remarks);
+        return new(new(Timing(plan, kind), measured, TractOf(plan, kind, null, (kind == PortKind.Intake ? plan.Ports.Intake : plan.Ports.Exhaust).Count, remarks)), areas, remarks);
     }
 
     private static ValveTiming Timing(PlanInFull plan, PortKind kind) => plan.CamOf(kind) is { Card: { } card }
@@ -70,7 +76,7 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
         var valve = (kind == PortKind.Intake ? plan.IntakeValve : plan.ExhaustValve).Value;
         // A usual port is 2.3 valve diameters long with a throat of 0.88; common practice, no source.
         var length = port?.Centreline.Length ?? 2.3 * valve;
-        var throat = port?.Sheet.Port.Fact.Valve?.ThroatDiameter ?? 0.88 * valve;
+        var throat = port?.Sheet.Port.Fact.Valve?.ThroatDiameter is > 0 and var measured ? measured : 0.88 * valve;
         var circle = Math.PI / 4;
         List<TractStation> stations = [new(0, count * circle * throat * throat)];
         var sections = port?.Stations.Where(s => s.Section is not null).OrderByDescending(s => s.Distance).ToList() ?? [];
@@ -81,7 +87,9 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
         double cell, wall, correction;
         if (kind == PortKind.Intake)
         {
-            stations.Add(new(length, plan.Intake.FlangeArea.Value));
+            // The port's own flange at this cut, where the plan does not say another.
+            var flange = plan.Intake.FlangeArea.IsAssumed && sections is [.., { Section: { } last } nearest] && nearest.Distance <= valve / 10 ? count * last.Area.Value : plan.Intake.FlangeArea.Value;
+            stations.Add(new(length, flange));
             stations.Add(new(length + plan.Intake.RunnerLength.Value, plan.Intake.FarArea.Value));
             (cell, wall, correction) = (IntakeCell, IntakeWall, EndCorrection.InWall(Math.Sqrt(plan.Intake.FarArea.Value / Math.PI)));
         }

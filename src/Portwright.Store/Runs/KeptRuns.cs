@@ -65,7 +65,7 @@ public sealed class KeptRuns : IKeptPoints
             using var reader = new StreamReader(file, Encoding.UTF8);
             while (reader.ReadLine() is { } text)
             {
-                if (Parse(text) is { } line) points[line.Key] = line.Point;
+                if (Parse(text) is { Key.Length: > 0, Point: not null } line) points[line.Key] = line.Point;
             }
 
             read = file.Length;

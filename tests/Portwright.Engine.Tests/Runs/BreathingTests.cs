@@ -44,7 +44,7 @@ public sealed class BreathingTests(ITestOutputHelper output)
     [Fact]
     public void Peaks_of_filling_stand_a_whole_beat_of_the_runner_apart_and_move_with_its_length()
     {
-        double sound = Math.Sqrt(1.4 * 287.05 * 293.15), effectiveBeyond = 0.09; // the cylinder while its valve is open, found from the three lengths themselves
+        double sound = Math.Sqrt(1.4 * 287.05 * 293.15), effectiveBeyond = 0.09; // fitted to the three lengths: port and cylinder behind the valve while it is open
         List<(double Length, double Order, double Rpm)> peaks = [];
         foreach (var length in new[] { 0.7, 1.0, 1.4 })
         {

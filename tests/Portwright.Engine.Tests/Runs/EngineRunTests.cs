@@ -70,6 +70,47 @@ public sealed class EngineRunTests(ITestOutputHelper output)
         Assert.All(points, p => Assert.True(p.IsSettled && p.VolumetricEfficiency is > 0.5 and < 1.2, p.ToString()));
     }
 
+    [Theory]
+    [InlineData(2, 2)]
+    [InlineData(3, 3)]
+    [InlineData(4, 2)]
+    [InlineData(6, 3)]
+    [InlineData(8, 4)]
+    public void All_cylinders_settle_with_the_collectors_such_engines_have(int cylinders, int primaries)
+    {
+        var design = MadeEngines.Street(primary: 0.81).WithCells(0.015) with
+        {
+            Cylinders = cylinders, FiringOrder = [.. Enumerable.Range(1, cylinders)], Manifold = new(0.003, cylinders * 4e-4), Collector = new(primaries, 0.3, 0.044 * (0.75 + 0.25 * primaries)),
+        };
+        Assert.All(new[] { 3000, 7000 }, rpm =>
+        {
+            var p = design.At(rpm);
+            Assert.True(p.IsSettled && p.VolumetricEfficiency is > 0.4 and < 1.2, p.ToString());
+        });
+    }
+
+    [Fact]
+    public void A_small_cylinder_that_a_long_cam_leaves_open_is_emptied_in_steps_it_can_bear()
+    {
+        var design = MadeEngines.Street(0.0326, 0.0282, 1.2e-4, 0.2, 0.3);
+        ValveTiming Timing(double seat, double centre) => new() { Card = new(6e-3, seat * MadeEngines.Degree, (seat - 60) * MadeEngines.Degree, centre * MadeEngines.Degree) };
+        design = design with
+        {
+            Size = design.Size with { CompressionRatio = 13.6 },
+            Intake = design.Intake with { Timing = Timing(315, 105) },
+            Exhaust = design.Exhaust with { Timing = Timing(323, 108) },
+        };
+        Assert.InRange(design.At(5713).VolumetricEfficiency, 0.2, 1.4);
+    }
+
+    [Fact]
+    public void Vapour_in_the_air_takes_its_share_of_the_heat()
+    {
+        var dry = MadeEngines.Street();
+        var ratio = (dry with { DryShare = 0.97 }).At(4000, 1e-6).IndicatedPressure / dry.At(4000, 1e-6).IndicatedPressure;
+        Assert.InRange(ratio, 0.965, 0.985);
+    }
+
     [Fact]
     public void A_turned_engine_without_fuel_costs_work_and_burns_nothing()
     {

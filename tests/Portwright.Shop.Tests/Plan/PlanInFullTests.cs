@@ -116,6 +116,34 @@ public sealed class PlanInFullTests
         Assert.Equal(FuelKind.Petrol, InFull(plan).Fuel);
     }
 
+    [Theory]
+    [InlineData("Petrol, up to 10 % ethanol", FuelKind.Petrol)]
+    [InlineData("ethanol-free premium", FuelKind.Petrol)]
+    [InlineData("E85", FuelKind.Ethanol)]
+    [InlineData("methanol", FuelKind.Methanol)]
+    public void Fuel_is_read_from_the_words_as_a_porter_means_them(string words, FuelKind fuel) => Assert.Equal(fuel, InFull(Bare with { Fuel = words }).Fuel);
+
+    [Fact]
+    public void What_no_engine_runs_with_is_refused_by_field_and_cure()
+    {
+        void Refused(EnginePlan plan, string field) => Assert.Contains(PlanInFull.Of(plan).Problems, p => p.Field.StartsWith(field, StringComparison.Ordinal) && p.Words.StartsWith(field, StringComparison.Ordinal));
+        Refused(Bare with { LowestSpeed = 1 }, "Lowest speed");
+        Refused(Bare with { LowestSpeed = 9000 }, "Highest speed");
+        Refused(Bare with { CompressionRatio = 1.05 }, "Compression ratio");
+        Refused(Bare with { Mixture = new(FuelKind.Methanol, 1.8) }, "Mixture");
+        Refused(Bare with { Intake = new IntakeTract(300) }, "Runner length");
+        Refused(Bare with { IntakeTiming = new CamTiming(LobeCentre: -108 * Degree) }, "Intake lobe centre");
+        Refused(Bare with { IntakeTiming = new CamTiming(SeatDuration: 560 * Degree, DurationAt050: 460 * Degree), ExhaustTiming = new CamTiming(SeatDuration: 560 * Degree, DurationAt050: 460 * Degree) }, "Cam");
+    }
+
+    [Fact]
+    public void Two_intake_ports_a_cylinder_have_a_runner_for_both()
+    {
+        var one = PlanInFull.Of(Bare, new EnginePorts(new PortsOfKind(1, 0.038), new PortsOfKind())).Plan!;
+        var two = PlanInFull.Of(Bare, new EnginePorts(new PortsOfKind(2, 0.038), new PortsOfKind())).Plan!;
+        Assert.Equal(2 * one.Intake.FlangeArea.Value, two.Intake.FlangeArea.Value, 1e-12);
+    }
+
     private static PlanInFull InFull(EnginePlan plan)
     {
         var reading = PlanInFull.Of(plan);

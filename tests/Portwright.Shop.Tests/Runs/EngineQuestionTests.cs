@@ -1,5 +1,6 @@
 using Portwright.Engine.Cam;
 using Portwright.Engine.Runs;
+using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
@@ -84,6 +85,20 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Swept_both_ways_the_engines_stream_comes_first_whichever_was_swept_last()
+    {
+        var made = new MadePort(15) { Plan = Plan, RingsAt = [], Places = [], ExhaustShare = null };
+        var bench = made.Bench(out _, out var cut);
+        var forwards = Question(bench).Intake.Side.Areas;
+        var blown = bench.Sweep(cut, FlowDirection.Blow);
+        foreach (var (lift, area) in forwards.Lifts.Zip(forwards.WithTheStream)) bench.Read(blown, lift, 0.8 * area);
+        var both = Question(bench).Intake;
+        Assert.Equal(forwards.WithTheStream, both.Side.Areas.WithTheStream);
+        Assert.Equal(0.8, both.Side.Areas.Backwards![^1] / forwards.WithTheStream[^1], 0.03);
+        Assert.Contains(both.Remarks, r => r.Contains("swept both ways", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Nothing_swept_is_said_as_what_is_missing()
     {
         var bench = new SimulatedBench(Ranges.OfEachKind[1]);
@@ -92,9 +107,10 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
         Assert.Contains("Sweep an intake first.", Assert.Single(problems).Words, StringComparison.Ordinal);
     }
 
-    private static EngineQuestion Of(MadePort made)
+    private static EngineQuestion Of(MadePort made) => Question(made.Bench(out _, out _));
+
+    private static EngineQuestion Question(SimulatedBench bench)
     {
-        var bench = made.Bench(out _, out _);
         var reductions = new Reductions(bench.Ledger);
         var question = EngineQuestion.Of(Reading(reductions, bench.JobId), EnginePair.Latest(reductions, bench.JobId), out var problems);
         Assert.Empty(problems);
