@@ -80,4 +80,30 @@ public sealed class EngineFigureTests
         var answer = Answer();
         Assert.Equal(answer.Worth.Intake.Select(w => w.Torque / 100), WorthOverLift.Bars(answer, PortKind.Intake, UnitSystem.Si).Select(b => b.Torque));
     }
+
+    [Theory]
+    [InlineData(UnitSystem.UsCustomary)]
+    [InlineData(UnitSystem.Si)]
+    public void A_cycle_is_readable_and_what_moves_stays_on_the_drawing(UnitSystem units)
+    {
+        var shop = new InventedShop();
+        var reductions = new Reductions(shop.Bench.Ledger);
+        var plan = new EnginePlan(Bore: 0.1016, Stroke: 0.0889, Cylinders: 8, LowestSpeed: 2500, HighestSpeed: 6500, IntakeCam: new CamLift(0.0087, 1.5, 0), ExhaustCam: new CamLift(0.0083, 1.5, 0));
+        var question = EngineQuestion.Of(PlanInFull.Of(plan, EnginePorts.Of(reductions, shop.Bench.JobId)), EngineChoice.Of(reductions, shop.Bench.JobId).Pair(reductions), out _)!;
+        var trace = CycleTrace.At(question.Single, 75);
+        var outside = question.Single.Air.Pressure;
+        foreach (var (pipes, size) in new[] { (new FigureSize(760, 300, 15), new FigureSize(760, 500, 15)), (new FigureSize(344, 260, 12.5), new FigureSize(344, 440, 12.5)) })
+        {
+            DrawingChecks.IsReadable(CycleFigure.Of(trace, outside, units, size));
+            var figure = new PipesFigure(trace, question.Plan.Throw, outside, units, pipes);
+            var motion = CycleMotion.Of(trace, outside, units, 90, (figure, size));
+            Assert.Equal(180, motion.Words.Count);
+            Assert.All(motion.Intake, c => Assert.Equal(trace.Intake.Sections.Count, c.Length));
+            foreach (var frame in new[] { 0, 45, 90, 135 }) DrawingChecks.IsReadable(figure.Draw(frame));
+            Assert.All(Enumerable.Range(0, 180), f => Assert.InRange(figure.Moves(f).Piston, 0, pipes.Height));
+            // At the firing top and at the overlap the piston is up, half a turn later it is down.
+            Assert.Equal(figure.Moves(0).Piston, figure.Moves(90).Piston, 6);
+            Assert.True(figure.Moves(45).Piston > figure.Moves(0).Piston + 20);
+        }
+    }
 }

@@ -20,5 +20,5 @@ public sealed record Drawing(double Width, double Height, string Title, string D
     public IEnumerable<Touchable> Touchables() => Marks.OfType<Touchable>();
 
     private static IEnumerable<Mark> Flat(ImmutableArray<Mark> marks) =>
-        marks.SelectMany(m => m is Touchable t ? Flat(t.Marks) : [m]);
+        marks.SelectMany(m => m is Touchable t ? Flat(t.Marks) : m is Named n ? Flat(n.Marks) : [m]);
 }

@@ -56,6 +56,9 @@ public sealed record Text(Place At, string Words, double Size, Role Role, Anchor
     }
 }
 
+/// <summary>Marks with a name, for a page's own script to move or colour; elsewhere drawn as they are.</summary>
+public sealed record Named(string Key, ImmutableArray<Mark> Marks) : Mark;
+
 /// <summary>Marks that can be pointed at, touched or reached by keyboard in a page, and say something when they are.</summary>
 /// <param name="Title">The accessible name, and what is said.</param>
 /// <param name="Marks">What is seen always.</param>

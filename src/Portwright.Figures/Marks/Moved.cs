@@ -24,6 +24,7 @@ internal static class Moved
             RoundedBox b => b with { Box = In(b.Box), Radius = b.Radius * scale, Outline = Thinner(b.Outline) },
             Shades s => s with { Within = All(s.Within), Layers = [.. s.Layers.Select(l => l with { Rings = [.. l.Rings.Select(All)] })] },
             Text t => t with { At = At(t.At), Size = t.Size * scale },
+            Named n => n with { Marks = [.. n.Marks.Select(m => Move(m, x, y, scale))] },
             Touchable t => t with { Marks = [.. t.Marks.Select(m => Move(m, x, y, scale))], Tip = [.. t.Tip.Select(m => Move(m, x, y, scale))], Hit = In(t.Hit) },
             _ => throw new ArgumentOutOfRangeException(nameof(mark), mark.GetType().Name, "A mark that can be moved."),
         };

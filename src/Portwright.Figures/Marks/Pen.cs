@@ -57,6 +57,14 @@ public sealed class Pen
         Put(new Touchable(Lettering.Clean(title), seen.Marks, hit, hidden.Marks, href, key, corner));
     }
 
+    /// <summary>Marks with a name.</summary>
+    public void Named(string key, Action<Pen> marks)
+    {
+        var own = new Pen();
+        marks(own);
+        Put(new Named(key, own.Marks));
+    }
+
     /// <summary>The finished drawing.</summary>
     public Drawing Done(double width, double height, string title, string description) =>
         new(width, height, Lettering.Clean(title), Lettering.Clean(description), Marks);

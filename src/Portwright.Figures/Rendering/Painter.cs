@@ -37,6 +37,7 @@ internal sealed class Painter(SKCanvas canvas, Theme theme)
                 break;
             case Shades s: Shaded(s); break;
             case Text t: Letters(t); break;
+            case Named n: Paint(n.Marks); break;
             case Touchable t: Paint(t.Marks); break;
             default: throw new ArgumentOutOfRangeException(nameof(mark), mark.GetType().Name, "A mark this painter knows.");
         }

@@ -68,6 +68,13 @@ internal sealed class SvgWriter(Theme? theme)
                 break;
             case Shades s: Shaded(s); break;
             case Text t: Line(t); break;
+            case Named n:
+                _out.Append("<g");
+                Attribute("data-key", n.Key);
+                _out.Append('>');
+                All(n.Marks);
+                _out.Append("</g>");
+                break;
             case Touchable t: Touch(t); break;
             default: throw new ArgumentOutOfRangeException(nameof(mark), mark.GetType().Name, "A mark this writer knows.");
         }

@@ -1,0 +1,83 @@
+using Microsoft.Playwright;
+using Portwright.Store;
+using Portwright.Store.Demo;
+
+namespace Portwright.Web.Tests;
+
+/// <summary>The engine run in the workbench, with the demo's plan and ports.</summary>
+[Collection("pages")]
+public sealed class EngineTests(Chromium chromium, EngineTests.DemoEngine demo) : IClassFixture<EngineTests.DemoEngine>
+{
+    private readonly RunningWorkbench _workbench = demo.Bench;
+
+    /// <summary>The demo shop, running.</summary>
+    public sealed class DemoEngine : IAsyncLifetime
+    {
+        public RunningWorkbench Bench { get; } = new();
+
+        public async ValueTask InitializeAsync()
+        {
+            using (var journal = Journal.Open(Bench.Data))
+            {
+                DemoShop.Load(journal);
+            }
+
+            await Bench.Start();
+        }
+
+        public ValueTask DisposeAsync()
+        {
+            Bench.Dispose();
+            return ValueTask.CompletedTask;
+        }
+    }
+
+    private string Engine => $"{_workbench.Url}/job/{DemoShop.Job}/engine";
+
+    [Fact]
+    public async Task A_run_that_was_stopped_keeps_what_was_done_goes_on_and_its_result_outlives_the_page()
+    {
+        var page = await chromium.Page(390, 844);
+        page.SetDefaultTimeout(180_000);
+        await page.GotoAsync(Engine);
+        await page.GetByRole(AriaRole.Button, new() { Name = "Run the engine" }).ClickAsync();
+        await page.WaitForFunctionAsync("() => Number(document.querySelector('[data-engine-bar]')?.value) > 5");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Stop" }).ClickAsync();
+        await page.GetByText("runs are kept from before").WaitForAsync();
+        Assert.Empty(await Axe.Wrong(page, "stopped"));
+        await page.GetByRole(AriaRole.Button, new() { Name = "Go on with the run" }).ClickAsync();
+        await page.GetByText("best torque").WaitForAsync();
+        var said = await page.Locator(".engine-facts").InnerTextAsync();
+        await page.GotoAsync(Engine);
+        Assert.Equal(said, await page.Locator(".engine-facts").InnerTextAsync());
+        Assert.Contains("not a dynamometer", await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Empty(await Axe.Wrong(page, "result"));
+        Assert.True(await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth") <= 0);
+        Assert.Empty(chromium.Complaints);
+    }
+
+    [Fact]
+    public async Task The_crank_is_turned_by_the_keyboard_and_everything_moves_with_it()
+    {
+        var page = await chromium.Page();
+        await page.GotoAsync($"{Engine}/cycle?rpm=4500");
+        await page.Locator("#crank").FocusAsync();
+        var before = await page.Locator("[data-cycle-words]").InnerTextAsync();
+        var piston = await page.Locator(".pw-wide [data-key=piston]").GetAttributeAsync("transform");
+        for (var i = 0; i < 12; i++) await page.Keyboard.PressAsync("ArrowRight");
+        Assert.NotEqual(before, await page.Locator("[data-cycle-words]").InnerTextAsync());
+        Assert.NotEqual(piston, await page.Locator(".pw-wide [data-key=piston]").GetAttributeAsync("transform"));
+        Assert.Contains("48° after top", await page.Locator("#crank").GetAttributeAsync("aria-valuetext"), StringComparison.Ordinal);
+        Assert.Empty(await Axe.Wrong(page, "cycle"));
+        Assert.Empty(chromium.Complaints);
+    }
+
+    [Fact]
+    public async Task A_cycle_says_something_without_any_script()
+    {
+        using var client = new HttpClient();
+        var html = System.Net.WebUtility.HtmlDecode(await client.GetStringAsync(new Uri($"{Engine}/cycle?rpm=4500")));
+        Assert.Contains("Pressure along the pipes", html, StringComparison.Ordinal);
+        Assert.Contains("intake stroke, 0° after top: intake port", html, StringComparison.Ordinal);
+    }
+}
