@@ -80,4 +80,24 @@ public sealed class EngineTests(Chromium chromium, EngineTests.DemoEngine demo) 
         Assert.Contains("Pressure along the pipes", html, StringComparison.Ordinal);
         Assert.Contains("intake stroke, 0° after top: intake port", html, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task A_study_is_laid_out_in_the_porters_units_run_and_its_best_is_named()
+    {
+        var page = await chromium.Page(390, 844);
+        page.SetDefaultTimeout(120_000);
+        await page.GotoAsync($"{Engine}/study");
+        await page.FillAsync("#f-from1", "5.9");
+        await page.FillAsync("#f-to1", "200 mm");
+        await page.FillAsync("#f-steps1", "2");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Lay out the study" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Run the study" }).ClickAsync();
+        await page.Locator("table.study").WaitForAsync();
+        Assert.Equal(["5.90", "7.87"], await page.Locator("table.study tbody th").AllInnerTextsAsync());
+        Assert.Equal(1, await page.Locator("table.study td b").CountAsync());
+        Assert.Empty(await Axe.Wrong(page, "study"));
+        await page.GotoAsync($"{Engine}/study?vary1=runner&from1=8&to1=5&steps1=2");
+        await page.GetByText("To must lie above From").WaitForAsync();
+        Assert.Empty(chromium.Complaints);
+    }
 }

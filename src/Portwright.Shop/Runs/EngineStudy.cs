@@ -40,6 +40,9 @@ public sealed record StudyAnswer(EngineStudy Study, double Now, IReadOnlyList<St
 {
     public StudyPlace Best => Places.MaxBy(p => p.Torque)!;
 
+    /// <summary>What was not varied far enough: the best lies at its first or last value.</summary>
+    public IEnumerable<StudySpan> AtTheEnd => Study.Spans.Where((s, i) => Best.Values[i] == s.Values[0] || Best.Values[i] == s.Values[^1]);
+
     /// <summary>How far a place lies from the worst (0) to the best (1).</summary>
     public double Share(StudyPlace place)
     {

@@ -15,7 +15,21 @@ public static class EngineWords
     {
         ArgumentNullException.ThrowIfNull(torque);
         var words = Print.WithDoubt(torque.Value, torque.Expanded(), Dimension.Torque, units);
-        return torque.Value > 0 ? $"+{words}" : words.Replace('-', '−');
+        return Sign(words);
+    }
+
+    /// <summary>A printed number with its sign, one that rounds to nothing without.</summary>
+    public static string Sign(string number)
+    {
+        ArgumentNullException.ThrowIfNull(number);
+        return number.StartsWith('-') ? Minus(number) : number.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? number : $"+{number}";
+    }
+
+    /// <summary>A printed number with a minus that is as wide as a plus; hyphens of its unit stay.</summary>
+    public static string Minus(string number)
+    {
+        ArgumentNullException.ThrowIfNull(number);
+        return number.StartsWith('-') ? $"−{number[1..]}" : number;
     }
 
     /// <summary><c>94 percent likely a gain</c>; never quite certain.</summary>
