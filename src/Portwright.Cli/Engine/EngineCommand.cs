@@ -1,13 +1,8 @@
 using System.CommandLine;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
-using Portwright.Engine.Runs;
-using Portwright.Shop.Findings;
-using Portwright.Shop.Plan;
-using Reductions = Portwright.Shop.Reduction.Reductions;
+using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Runs;
-using Portwright.Shop.Units;
-using Portwright.Store.Runs;
 
 namespace Portwright.Cli.Engine;
 
@@ -16,36 +11,42 @@ internal static class EngineCommand
 {
     public static Command Make()
     {
-        var job = new Option<string?>("--job") { Description = "the job, by its name or part of it", HelpName = "NAME" };
-        var (data, si) = (CommandWords.Data(), CommandWords.Si());
-        var command = new Command("engine", "run the plan's engine with the job's ports: torque, power and what a gain at each lift is worth") { job, data, si };
+        var options = new EngineOptions();
+        var against = new Option<int?>("--against") { Description = "an earlier cut of the same port: what was gained since", HelpName = "N" };
+        var assumed = new Option<bool>("--assumed") { Description = "list everything that was assumed" };
+        var command = options.On(new Command("engine", "the plan's engine run with the job's ports: torque, power, and what a gain at each lift is worth"), against, assumed);
+        command.Subcommands.Add(TargetsCommand.Make());
+        command.Subcommands.Add(CycleCommand.Make());
+        command.Subcommands.Add(StudyCommand.Make());
         command.Does(parsed =>
         {
-            using var record = OpenRecord.At(parsed.GetValue(data));
-            var units = parsed.GetValue(si) ? UnitSystem.Si : UnitSystem.UsCustomary;
-            var reductions = new Reductions(record.Ledger);
-            var of = record.JobNamed(parsed.GetValue(job));
-            var reading = PlanInFull.Of(of.Fact.Plan, EnginePorts.Of(reductions, of.Id));
-            var question = EngineQuestion.Of(reading, EnginePair.Latest(reductions, of.Id), out var problems);
-            if (question is null) throw new Refusal(string.Join('\n', problems.Select(p => FindingWords.Show(p.Words, units))));
-            var output = parsed.InvocationConfiguration.Output;
-            var watch = System.Diagnostics.Stopwatch.StartNew();
-            var answer = question.Answer(new EngineBatch { Kept = new KeptRuns(null) }.Run(question.Tasks()));
-            output.WriteLine($"{watch.ElapsedMilliseconds} ms, {question.Tasks().Count} runs");
-            for (var i = 0; i < answer.Points.Count; i++)
-            {
-                var p = answer.Points[i];
-                output.WriteLine($"{p.RevolutionsAMinute,6:0} {p.Torque / 1.3558179:0.0} lb-ft +/- {2 * answer.TorqueDoubt[i] / 1.3558179:0.0}  {p.Power / 745.7:0.0} hp ve {p.VolumetricEfficiency:0.000} res {p.Residual:0.000} rev {p.Reversion:0.000} cycles {p.Cycles} settled {p.IsSettled}");
-            }
-
-            output.WriteLine($"mean {answer.MeanTorque.Value / 1.3558:0.00} +/- {answer.MeanTorque.Expanded() / 1.3558:0.00} lb-ft");
-            foreach (var w in answer.Worth.Intake) output.WriteLine($"in {w.Lift / 0.0254:0.000} {w.Area * 1e6:0} {w.Torque / 1.3558:0.00}");
-            foreach (var w in answer.Worth.Exhaust) output.WriteLine($"ex {w.Lift / 0.0254:0.000} {w.Area * 1e6:0} {w.Torque / 1.3558:0.00}");
-            foreach (var w in answer.Worth.IntakeSections) output.WriteLine($"in at {w.Distance * 1e3:0} mm {w.Area * 1e6:0} {w.Torque / 1.3558:0.00}");
-            foreach (var w in answer.Worth.ExhaustSections) output.WriteLine($"ex at {w.Distance * 1e3:0} mm {w.Area * 1e6:0} {w.Torque / 1.3558:0.00}");
-            foreach (var r in question.Remarks) output.WriteLine(FindingWords.Show(r, units));
+            using var record = options.Open(parsed);
+            var asked = options.Read(parsed, record);
+            var (kept, error, output) = (options.Kept(parsed), parsed.InvocationConfiguration.Error, parsed.InvocationConfiguration.Output);
+            (EngineCut Now, EngineCut Then)? earlier = parsed.GetValue(against) is { } number ? Earlier(asked, EngineAsked.Swept(asked.Choice, options.Port(parsed, record), number, "--against")) : null;
+            EngineAnswer Answer(EngineQuestion question) => question.Answer(EngineRunning.Run(question.Tasks(), kept, error));
+            var answer = Answer(asked.Question);
+            var gained = earlier is { } before ? new EngineGain(before.Now, before.Then, answer.Less(Answer(asked.With(before.Then)))) : null;
+            if (options.Json(parsed)) EngineJson.Write(output, asked.Job, answer, gained);
+            else new EnginePage(output, asked.Job, answer, gained, options.Units(parsed)).Write(parsed.GetValue(assumed));
             return ExitCode.Done;
         });
-        return command.Example("portwright engine", "portwright engine --job Tamarack");
+        return command.Example(
+            "portwright engine",
+            "portwright engine \"head B intake 2\" --against 0",
+            "portwright engine cycle --rpm 4500",
+            "portwright engine study --intake-length=\"-1in,0,1in\" --intake-later=\"-4,0,4\"");
+    }
+
+    /// <summary>The cut taken and the earlier one of the same port.</summary>
+    private static (EngineCut Now, EngineCut Then) Earlier(EngineAsked asked, EngineCut then)
+    {
+        var now = asked.Choice.Of(then.Port.Fact.Kind)!;
+        if (now.Port.Id != then.Port.Id) throw new Refusal($"--against: the run breathes through {now.Head.Fact.Name} {now.Words}. Name the port that is to be compared.");
+        if (now.Cut.Id == then.Cut.Id) throw new Refusal($"--against {then.Cut.Fact.Number} is the cut the engine is run with. Name another of {now.Port.Fact.Name}: {string.Join(", ", asked.Choice.Choices.Where(c => c.Port.Id == now.Port.Id && c.Cut.Id != now.Cut.Id).Select(c => c.Cut.Fact.Number))}.");
+        return (now, then);
     }
 }
+
+/// <summary>What one cut brought against another of the same port.</summary>
+internal sealed record EngineGain(EngineCut Now, EngineCut Then, Difference Of);

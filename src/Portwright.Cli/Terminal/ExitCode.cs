@@ -17,4 +17,7 @@ internal static class ExitCode
 
     /// <summary>A fault of the program itself.</summary>
     public const int Fault = 4;
+
+    /// <summary>Stopped by the person (Ctrl+C) before it was done: 128 and the signal's number, as shells have it.</summary>
+    public const int Stopped = 130;
 }
