@@ -17,10 +17,10 @@ public sealed class DemoTests : IDisposable
     [Fact]
     public void A_second_run_doubles_nothing()
     {
-        var first = Shell.Run("demo", "--no-serve", "--data", _folder.Path);
+        var first = Shell.Run("demo", "--no-serve", "--no-engine", "--data", _folder.Path);
         Assert.True(first.ExitCode == 0, first.Error);
         var entries = Shell.Json("check", "--data", _folder.Path)["entries"]!.GetValue<int>();
-        var second = Shell.Run("demo", "--no-serve", "--data", _folder.Path);
+        var second = Shell.Run("demo", "--no-serve", "--no-engine", "--data", _folder.Path);
         Assert.True(second.ExitCode == 0, second.Error);
         Assert.Contains("nothing was added", second.Output);
         Assert.Equal(entries, Shell.Json("check", "--data", _folder.Path)["entries"]!.GetValue<int>());
@@ -29,7 +29,7 @@ public sealed class DemoTests : IDisposable
     [Fact]
     public void It_writes_a_pdf_and_says_where()
     {
-        var shell = Shell.Run("demo", "--no-serve", "--data", _folder.Path);
+        var shell = Shell.Run("demo", "--no-serve", "--no-engine", "--data", _folder.Path);
         var pdf = Path.Combine(_folder.Path, "port-sheet-intake-2.pdf");
         Assert.Contains("port-sheet-intake-2.pdf", shell.Output);
         Assert.Equal("%PDF"u8.ToArray(), File.ReadAllBytes(pdf)[..4]);
@@ -39,7 +39,7 @@ public sealed class DemoTests : IDisposable
     [Fact]
     public void The_port_sheet_is_printed_at_80_columns_as_expected()
     {
-        Shell.Run("demo", "--no-serve", "--data", _folder.Path);
+        Shell.Run("demo", "--no-serve", "--no-engine", "--data", _folder.Path);
         var sheet = Shell.Run("sheet", "head B intake 2", "--data", _folder.Path);
         var expected = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Expected", "demo-sheet.txt")).ReplaceLineEndings("\n");
         Assert.Equal(expected, sheet.Output);

@@ -146,7 +146,7 @@ public sealed class RecordVerbTests : IDisposable
     [Fact]
     public void Every_verb_has_help_with_an_example_at_80_columns()
     {
-        foreach (var verb in (string[])["demo", "serve", "jobs", "sheet", "import", "export", "check", "calc", "backup", "restore"])
+        foreach (var verb in (string[])["demo", "serve", "jobs", "sheet", "engine", "import", "export", "check", "calc", "backup", "restore"])
         {
             var help = Shell.Run(verb, "--help");
             Assert.Equal(0, help.ExitCode);

@@ -51,13 +51,16 @@ internal static class CycleCommand
         for (var row = 0; row < CycleTrace.Rows; row += step)
         {
             page.Line(string.Create(CultureInfo.InvariantCulture,
-                $"  {row,5}{Pressure(trace.CylinderPressure[row], 1),10}{Pressure(trace.Intake.ValvePressure[row], 1),15}{Pressure(trace.Exhaust.ValvePressure[row], 1),16}{Print.Bare(trace.IntakeLift[row], Dimension.Lift, units),9}{Print.Bare(trace.ExhaustLift[row], Dimension.Lift, units),9}{1e3 * trace.IntakeFlow[row],7:F0}{1e3 * trace.ExhaustFlow[row],6:F0}"));
+                $"  {row,5}{Pressure(trace.CylinderPressure[row], 1),10}{Pressure(trace.Intake.ValvePressure[row], 1),15}{Pressure(trace.Exhaust.ValvePressure[row], 1),16}{Print.Bare(trace.IntakeLift[row], Dimension.Lift, units),9}{Print.Bare(trace.ExhaustLift[row], Dimension.Lift, units),9}{Grams(trace.IntakeFlow[row]),7}{Grams(trace.ExhaustFlow[row]),6}"));
         }
 
         page.Paragraph("(Crank from top dead centre of gas exchange. Pressures are absolute, cylinder 1. A flow below zero runs backwards.)", 2);
         Quickest(page, "intake", trace.Intake, units);
         Quickest(page, "exhaust", trace.Exhaust, units);
     }
+
+    /// <summary>g/s, whole; what rounds to nothing has no sign.</summary>
+    private static string Grams(double flow) => ((int)Math.Round(1e3 * flow)).ToString(CultureInfo.InvariantCulture);
 
     private static void Quickest(Page page, string name, PipeTrace pipe, UnitSystem units)
     {

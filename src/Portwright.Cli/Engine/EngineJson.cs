@@ -2,6 +2,7 @@ using System.Text.Json;
 using Portwright.Cli.Sheet;
 using Portwright.Cli.Terminal;
 using Portwright.Engine.Runs;
+using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Runs;
 using Portwright.Shop.Units;
@@ -44,6 +45,7 @@ internal static class EngineJson
         }
 
         Strings(json, "assumed", EngineSentences.Assumed(question, UnitSystem.Si));
+        Strings(json, "cautions", question.Cautions.Select(c => FindingWords.Show(c, UnitSystem.Si)));
         Strings(json, "not_known", EngineAnswer.NotKnown);
         json.WriteEndObject();
     });

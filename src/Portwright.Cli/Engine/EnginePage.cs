@@ -1,6 +1,7 @@
 using System.Globalization;
 using Portwright.Cli.Terminal;
 using Portwright.Engine.Runs;
+using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Runs;
 using Portwright.Shop.Units;
@@ -79,6 +80,7 @@ internal sealed class EnginePage(TextWriter output, Kept<Job> job, EngineAnswer 
     {
         var assumed = EngineSentences.Assumed(question, units);
         _page.Line();
+        foreach (var caution in question.Cautions) _page.Paragraph("Caution: " + FindingWords.Show(caution, units));
         if (all)
         {
             _page.Line("assumed");
@@ -86,7 +88,7 @@ internal sealed class EnginePage(TextWriter output, Kept<Job> job, EngineAnswer 
         }
         else
         {
-            _page.Paragraph($"{assumed.Count} things were assumed; --assumed lists them.");
+            _page.Paragraph(assumed.Count switch { 0 => "Nothing was assumed.", 1 => "One thing was assumed; --assumed shows it.", var n => $"{n} things were assumed; --assumed lists them." });
         }
 
         foreach (var sentence in EngineAnswer.NotKnown) _page.Paragraph(sentence);

@@ -39,13 +39,16 @@ internal static class EngineRunning
         catch (ArgumentException problem)
         {
             line?.Clear();
-            throw new Refusal($"The engine cannot be put together: {problem.Message} Correct the engine plan.");
+            throw new Refusal($"The engine cannot be put together: {Sentence(problem)} Correct the engine plan.");
         }
         finally
         {
             line?.Clear();
         }
     }
+
+    /// <summary>The message without what the runtime adds for programmers.</summary>
+    private static string Sentence(ArgumentException problem) => problem.Message.Split(" (Parameter '", StringSplitOptions.None)[0];
 
     private static PosixSignalRegistration Stops(PosixSignal signal, CancellationTokenSource stopped) => PosixSignalRegistration.Create(signal, context =>
     {

@@ -33,16 +33,8 @@ internal static class StudyCommand
             var study = new Study(asked.Question.Design, asked.Question.Range, [.. varied.Select(v => v.Variation)]);
             var runs = (long)study.Count * study.Range.TurnsASecond.Count;
             if (runs > MostRuns) throw new Refusal(string.Create(CultureInfo.InvariantCulture, $"{study.Count:N0} combinations make {runs:N0} runs, more than {MostRuns:N0}. Vary fewer things, or each by fewer values."));
-            IReadOnlyList<EngineTask> asIs = [.. study.Range.Tasks(study.Design, Settling.Usual)], tasks;
-            try
-            {
-                tasks = study.Tasks();
-            }
-            catch (ArgumentOutOfRangeException problem)
-            {
-                throw new Refusal($"A combination makes no engine: {problem.Message} Make the change smaller.");
-            }
-
+            foreach (var (axis, variation) in varied) Shortens(axis, variation, study.Design, units);
+            IReadOnlyList<EngineTask> asIs = [.. study.Range.Tasks(study.Design, Settling.Usual)], tasks = study.Tasks();
             var points = EngineRunning.Run([.. asIs, .. tasks], options.Kept(parsed), parsed.InvocationConfiguration.Error);
             var before = study.Range.Mean([.. points.Take(asIs.Count).Select(p => p.Torque)]);
             var found = study.From([.. points.Skip(asIs.Count)]);
@@ -54,6 +46,16 @@ internal static class StudyCommand
         }).Example(
             "portwright engine study --intake-length=\"-1in,0,1in\" --intake-later=\"-4,0,4\"",
             "portwright engine study --exhaust-valve=\"0,2,4\" --compression=\"0,0.5\" --json");
+    }
+
+    /// <summary>A pipe can lose no more than it has.</summary>
+    private static void Shortens(StudyOption axis, Variation variation, EngineDesign design, UnitSystem units)
+    {
+        if (axis.Axis is not (StudyAxis.IntakeLength or StudyAxis.ExhaustLength)) return;
+        var stations = (axis.Axis == StudyAxis.IntakeLength ? design.Intake : design.Exhaust).Tract.Stations;
+        var pipe = stations[^1].Distance - stations[^2].Distance;
+        if (variation.Values.Min() <= -pipe)
+            throw new Refusal($"--{axis.Name} {axis.Show(variation.Values.Min(), units)}: the {axis.Column} is only {Print.Number(pipe, Dimension.Length, units, 2)} long. Take less off it.");
     }
 
     private static void Text(Page page, EngineAsked asked, IReadOnlyList<StudyOption> columns, double before, IReadOnlyList<StudyResult> found)

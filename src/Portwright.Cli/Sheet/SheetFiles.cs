@@ -1,5 +1,6 @@
 using Portwright.Cli.Terminal;
 using Portwright.Figures;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
@@ -8,7 +9,7 @@ namespace Portwright.Cli.Sheet;
 /// <summary>The port sheet, or its figure, written to a file of the person's choice.</summary>
 internal static class SheetFiles
 {
-    public static void Write(SheetFile file, string path, PortSurvey survey, UnitSystem units)
+    public static void Write(SheetFile file, string path, PortSurvey survey, UnitSystem units, PortInEngine engine)
     {
         var sheet = survey.Sheet;
         if (sheet.Flow is null)
@@ -16,6 +17,6 @@ internal static class SheetFiles
             throw new Refusal($"{sheet.Port.Fact.Name} has no reading at cut {sheet.Cut.Fact.Number} yet: there is nothing to print.");
         }
 
-        File.WriteAllBytes(path, file.Render(survey, units));
+        File.WriteAllBytes(path, file.Render(survey, units, engine));
     }
 }

@@ -3,6 +3,7 @@ using Portwright.Cli.Terminal;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Reduction;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Survey;
 
@@ -11,7 +12,7 @@ namespace Portwright.Cli.Sheet;
 /// <summary>A port sheet as JSON: SI numbers, the unit in each key.</summary>
 internal static class SheetJson
 {
-    public static void Write(TextWriter output, PortSurvey survey, IReadOnlyList<Finding> findings, IReadOnlyList<string> leftOut) => JsonText.Write(output, json =>
+    public static void Write(TextWriter output, PortSurvey survey, IReadOnlyList<Finding> findings, IReadOnlyList<string> leftOut, PortInEngine engine) => JsonText.Write(output, json =>
     {
         var sheet = survey.Sheet;
         json.WriteStartObject();
@@ -50,12 +51,28 @@ internal static class SheetJson
         Against(json, "against_last", sheet.AgainstLast);
         Against(json, "against_first", sheet.AgainstFirst);
         if (sheet.Morning is { } morning) json.WriteString("morning", morning.Answer.ToString().ToLowerInvariant());
-        SurveyJson.Write(json, survey, findings);
+        SurveyJson.Write(json, survey, findings, engine.Answer);
+        Engine(json, engine);
         Strings(json, "cautions", sheet.Cautions);
         Strings(json, "remarks", [.. sheet.Remarks, .. survey.Remarks]);
         Strings(json, "left_out", leftOut);
         json.WriteEndObject();
     });
+
+    private static void Engine(Utf8JsonWriter json, PortInEngine engine)
+    {
+        if (engine.Answer is not { } answer) return;
+        json.WriteStartObject("engine");
+        Estimate(json, "mean_torque", "n_m", answer.MeanTorque);
+        if (engine is { Gain: { } gain, Before.Cut.Fact.Number: var before })
+        {
+            json.WriteNumber("against_cut", before);
+            Estimate(json, "difference_mean_torque", "n_m", gain.Of);
+            json.Number("probability_of_gain", gain.ProbabilityOfGain);
+        }
+
+        json.WriteEndObject();
+    }
 
     private static void Point(Utf8JsonWriter json, PortSheet sheet, LiftPoint point)
     {

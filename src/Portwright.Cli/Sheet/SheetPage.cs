@@ -5,6 +5,7 @@ using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Reduction;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
@@ -12,7 +13,7 @@ using Portwright.Shop.Units;
 namespace Portwright.Cli.Sheet;
 
 /// <summary>A port sheet as plain text at 80 columns.</summary>
-internal sealed class SheetPage(TextWriter output, PortSurvey survey, IReadOnlyList<Finding> findings, UnitSystem units)
+internal sealed class SheetPage(TextWriter output, PortSurvey survey, IReadOnlyList<Finding> findings, UnitSystem units, PortInEngine? engine = null)
 {
     private readonly PortSheet _sheet = survey.Sheet;
     private readonly Page _page = new(output);
@@ -26,7 +27,8 @@ internal sealed class SheetPage(TextWriter output, PortSurvey survey, IReadOnlyL
             Against("last", _sheet.AgainstLast);
             Against("first", _sheet.AgainstFirst);
         }
-        new SurveyPage(_page, survey, findings, units).Write();
+        new SurveyPage(_page, survey, findings, units, engine?.Answer).Write();
+        Engine();
         Bench();
         List("look at", [.. _sheet.Remarks, .. survey.Remarks]);
         List("caution", _sheet.Cautions);
@@ -79,6 +81,17 @@ internal sealed class SheetPage(TextWriter output, PortSurvey survey, IReadOnlyL
         _page.Pair("whole curve", $"{Signed(whole.Of)}, {VerdictWords.Short(whole)}{More(whole)}");
         foreach (var band in against.Curves.Bands)
             _page.Pair($"{band.Band.Name}, {Lift(band.TestedFrom)} to {Lift(band.TestedTo)}", $"{Signed(band.Difference.Of)}, {VerdictWords.Short(band.Difference)}{More(band.Difference)}");
+    }
+
+    /// <summary>What the engine makes of it, where it was run.</summary>
+    private void Engine()
+    {
+        if (engine?.Answer is not { } answer) return;
+        _page.Line();
+        _page.Line("in this engine");
+        _page.Paragraph(EngineSentences.Best(answer, units), 2);
+        if (engine is { Gain: { } gain, Before.Cut.Fact.Number: var before }) _page.Paragraph($"Against cut {before}: {EngineSentences.Gain(gain, units)}.", 2);
+        _page.Paragraph(EngineSentences.Pays(answer, units), 2);
     }
 
     private void Bench()

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Portwright.Cli.Terminal;
 using Portwright.Shop.Findings;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
@@ -9,13 +10,13 @@ namespace Portwright.Cli.Sheet;
 /// <summary>What was seen in the port as JSON: SI numbers, bearings as clock hours of the record.</summary>
 internal static class SurveyJson
 {
-    public static void Write(Utf8JsonWriter json, PortSurvey survey, IReadOnlyList<Finding> findings)
+    public static void Write(Utf8JsonWriter json, PortSurvey survey, IReadOnlyList<Finding> findings, EngineAnswer? engine)
     {
         json.WriteStartArray("stations");
         foreach (var station in survey.Stations) Station(json, station);
         json.WriteEndArray();
         json.WriteStartArray("findings");
-        foreach (var finding in findings) Finding(json, finding);
+        foreach (var finding in findings) Finding(json, finding, finding.Suggestion is { } cut ? NextCuts.TorqueOf(engine, survey, cut) : null);
         json.WriteEndArray();
     }
 
@@ -54,7 +55,7 @@ internal static class SurveyJson
         json.WriteEndObject();
     }
 
-    private static void Finding(Utf8JsonWriter json, Finding finding)
+    private static void Finding(Utf8JsonWriter json, Finding finding, Physics.Uncertainty.Estimate? torque)
     {
         json.WriteStartObject();
         json.WriteString("finding", finding.Rule.Key);
@@ -67,6 +68,7 @@ internal static class SurveyJson
         {
             json.WriteString("cut", FindingWords.Show(cut.What, UnitSystem.Si));
             SheetJson.Estimate(json, "gain", "m3_s", cut.Gain);
+            if (torque is not null) SheetJson.Estimate(json, "gain_mean_torque", "n_m", torque);
         }
         json.WriteEndObject();
     }

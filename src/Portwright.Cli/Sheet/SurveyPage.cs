@@ -3,13 +3,14 @@ using Portwright.Cli.Terminal;
 using Portwright.Geometry.Schedules;
 using Portwright.Geometry.Views;
 using Portwright.Shop.Findings;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
 namespace Portwright.Cli.Sheet;
 
 /// <summary>What was seen in the port, as plain text at 80 columns: sections, rings, balls, and what it says.</summary>
-internal sealed class SurveyPage(Page page, PortSurvey survey, IReadOnlyList<Finding> findings, UnitSystem units)
+internal sealed class SurveyPage(Page page, PortSurvey survey, IReadOnlyList<Finding> findings, UnitSystem units, EngineAnswer? engine = null)
 {
     public void Write()
     {
@@ -58,7 +59,7 @@ internal sealed class SurveyPage(Page page, PortSurvey survey, IReadOnlyList<Fin
         foreach (var finding in findings)
         {
             page.Paragraph($"- {finding.Title}, {Confidence.Words(finding.Confidence)}. {FindingWords.Show(finding.Sentence, units)}", 2, 2);
-            if (finding.Suggestion is { } cut) page.Paragraph($"Next cut: {FindingWords.Show(cut.What, units)} Expected {Print.WithDoubt(cut.Gain.Value, cut.Gain.Expanded(), Dimension.VolumeFlow, units)}.", 4);
+            if (finding.Suggestion is { } cut) page.Paragraph($"Next cut: {FindingWords.Show(cut.What, units)} Expected {Print.WithDoubt(cut.Gain.Value, cut.Gain.Expanded(), Dimension.VolumeFlow, units)}{(NextCuts.TorqueOf(engine, survey, cut) is { } torque ? $", {EngineSentences.Signed(torque, units)} over the range" : "")}.", 4);
             else if (finding.NextObservation.Length > 0) page.Paragraph($"Before cutting: {FindingWords.Show(finding.NextObservation, units)}", 4);
         }
     }

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Security.Cryptography;
 using System.Text;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Units;
 
@@ -13,7 +14,7 @@ namespace Portwright.Figures;
 public static class PortSheetHtml
 {
     /// <summary>The whole document.</summary>
-    public static string Render(PortSheet sheet, UnitSystem units = UnitSystem.UsCustomary)
+    public static string Render(PortSheet sheet, UnitSystem units = UnitSystem.UsCustomary, PortInEngine? engine = null)
     {
         var content = SheetContent.Of(sheet, units);
         var css = Css.Value;
@@ -50,9 +51,41 @@ public static class PortSheetHtml
             html.Append("</section>\n");
         }
 
+        if (engine is not null) Engine(html, engine, units);
         html.Append("<dl class=\"block\">");
         foreach (var field in content.TitleBlock) Field(html, field);
         return html.Append("</dl>\n</main>\n</body>\n</html>\n").ToString();
+    }
+
+    private static void Engine(StringBuilder html, PortInEngine engine, UnitSystem units)
+    {
+        html.Append("<section><h2>").Append(E(EngineSection.Heading)).Append("</h2>");
+        foreach (var sentence in EngineSection.Said(engine, units)) html.Append("<p>").Append(E(sentence)).Append("</p>");
+        html.Append("</section>\n");
+        if (engine.Answer is { } answer)
+        {
+            var speeds = EngineSpeed.Of(answer);
+            Figure(html, TorqueAndPower.Of(speeds, units), TorqueAndPower.Of(speeds, units, FigureSize.Narrow));
+            Figure(html, WorthOverLift.Of(answer, engine.Kind, units), WorthOverLift.Of(answer, engine.Kind, units, FigureSize.Narrow));
+            html.Append("<section>");
+            foreach (var sentence in EngineSection.Small(answer)) html.Append("<p><small>").Append(E(sentence)).Append("</small></p>");
+            html.Append("</section>\n");
+        }
+
+        var rows = EngineSection.Targets(engine, units);
+        if (EngineSection.Met(engine, units) is { Length: > 0 } met) html.Append("<section><p>").Append(E(met)).Append("</p></section>\n");
+        if (rows.Count == 0) return;
+        html.Append("<div class=\"table\" tabindex=\"0\" role=\"region\" aria-label=\"What the engine asks of the port\"><table><thead><tr>");
+        foreach (var head in EngineSection.Heads) html.Append("<th scope=\"col\">").Append(E(head)).Append("</th>");
+        html.Append("</tr></thead><tbody>");
+        foreach (var row in rows)
+        {
+            html.Append("<tr><th scope=\"row\">").Append(E(row[0])).Append("</th>");
+            foreach (var cell in row.Skip(1)) html.Append("<td>").Append(E(cell)).Append("</td>");
+            html.Append("</tr>");
+        }
+
+        html.Append("</tbody></table></div>\n");
     }
 
     private static void Figure(StringBuilder html, Drawing wide, Drawing narrow) => html.Append("<figure>").Append(Svg.Page(wide, narrow)).Append("</figure>\n");

@@ -1,3 +1,4 @@
+using Portwright.Shop.Runs;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
@@ -10,11 +11,11 @@ public static class PortSheetPaper
     private const double Margin = 34, Small = 7.2, Body = 8.2, Line = 10.8;
 
     /// <summary>The sheet as a PDF.</summary>
-    public static byte[] Pdf(PortSurvey survey, PaperSize paper, UnitSystem units = UnitSystem.UsCustomary, DateTimeOffset? created = null) =>
-        Figures.Pdf.Render(Pages(survey, paper, units), Theme.White, created);
+    public static byte[] Pdf(PortSurvey survey, PaperSize paper, UnitSystem units = UnitSystem.UsCustomary, DateTimeOffset? created = null, PortInEngine? engine = null) =>
+        Figures.Pdf.Render(Pages(survey, paper, units, engine), Theme.White, created);
 
     /// <summary>The sheet as drawings, one a page.</summary>
-    public static IReadOnlyList<Drawing> Pages(PortSurvey survey, PaperSize paper, UnitSystem units = UnitSystem.UsCustomary)
+    public static IReadOnlyList<Drawing> Pages(PortSurvey survey, PaperSize paper, UnitSystem units = UnitSystem.UsCustomary, PortInEngine? engine = null)
     {
         ArgumentNullException.ThrowIfNull(survey);
         var sheet = survey.Sheet;
@@ -27,7 +28,8 @@ public static class PortSheetPaper
         PaperTable.Put(column, content, Margin, width);
         Coefficients(column, sheet, units, width);
         foreach (var section in content.Sections) Section(column, section, width);
-        SurveyPaper.Put(column, survey, units, Margin, width);
+        SurveyPaper.Put(column, survey, units, Margin, width, engine?.Answer);
+        if (engine is not null) EnginePaper.Put(column, engine, units, Margin, width);
 
         var title = $"{content.What}, {content.Where}";
         return [.. column.Pages.Select((pen, i) =>

@@ -1,4 +1,5 @@
 using System.Text;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
@@ -24,14 +25,15 @@ public sealed record SheetFile(string Kind, string MediaType, string Words)
 
     /// <summary>The file's bytes.</summary>
     /// <exception cref="InvalidOperationException">A figure of a cut that has no reading yet.</exception>
-    public byte[] Render(PortSurvey survey, UnitSystem units)
+    /// <param name="engine">The port in its engine, as far as it was run; null: the sheet does not speak of it.</param>
+    public byte[] Render(PortSurvey survey, UnitSystem units, PortInEngine? engine = null)
     {
         ArgumentNullException.ThrowIfNull(survey);
         var sheet = survey.Sheet;
         return Kind switch
         {
-            "pdf" => PortSheetPaper.Pdf(survey, units == UnitSystem.Si ? PaperSize.A4 : PaperSize.Letter, units),
-            "html" => Encoding.UTF8.GetBytes(PortSheetHtml.Render(sheet, units)),
+            "pdf" => PortSheetPaper.Pdf(survey, units == UnitSystem.Si ? PaperSize.A4 : PaperSize.Letter, units, engine: engine),
+            "html" => Encoding.UTF8.GetBytes(PortSheetHtml.Render(sheet, units, engine)),
             "svg" => Encoding.UTF8.GetBytes(Svg.Standalone(Figure(sheet, units), Theme.White)),
             "png" => Png.Render(Figure(sheet, units), Theme.White),
             _ => throw new InvalidOperationException($"A sheet is not written as {Kind}."),

@@ -1,5 +1,6 @@
 using Portwright.Geometry.Views;
 using Portwright.Shop.Findings;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
@@ -10,12 +11,12 @@ internal static class SurveyPaper
 {
     private const double Gap = 12;
 
-    public static void Put(PaperColumn column, PortSurvey survey, UnitSystem units, double left, double width)
+    public static void Put(PaperColumn column, PortSurvey survey, UnitSystem units, double left, double width, EngineAnswer? engine = null)
     {
         if (survey.Stations.Count == 0) return;
         var view = new View(Mirrored: survey.Sheet.Port.Fact.Mirrored);
         var findings = PortFindings.Of(survey);
-        Said(column, findings, units, left, width);
+        Said(column, survey, findings, units, left, width, engine);
         column.Space(10);
         Figure(column, LongViewDrawing.Of(survey, null, view, units, 760, findings: findings), left, width, 0.92 * width);
         if (survey.Schedule is not null) Figure(column, AreaScheduleFigure.Of(survey, units, new FigureSize(width, 170, 8.5), AreaTarget.Of(survey)), left, width, width);
@@ -48,7 +49,7 @@ internal static class SurveyPaper
         });
     }
 
-    private static void Said(PaperColumn column, IReadOnlyList<Finding> findings, UnitSystem units, double left, double width)
+    private static void Said(PaperColumn column, PortSurvey survey, IReadOnlyList<Finding> findings, UnitSystem units, double left, double width, EngineAnswer? engine)
     {
         if (findings.Count == 0) return;
         column.Space(7);
@@ -56,7 +57,7 @@ internal static class SurveyPaper
         foreach (var finding in findings)
         {
             var words = $"{finding.Title}, {Confidence.Words(finding.Confidence)}. {FindingWords.Show(finding.Sentence, units)}"
-                + (finding.Suggestion is { } cut ? $" Next cut: {FindingWords.Show(cut.What, units)} Expected {Print.WithDoubt(cut.Gain.Value, cut.Gain.Expanded(), Dimension.VolumeFlow, units)}." : "");
+                + (finding.Suggestion is { } cut ? $" Next cut: {FindingWords.Show(cut.What, units)} Expected {Print.WithDoubt(cut.Gain.Value, cut.Gain.Expanded(), Dimension.VolumeFlow, units)}{(NextCuts.TorqueOf(engine, survey, cut) is { } torque ? $", {EngineSentences.Signed(torque, units)} over the range" : "")}." : "");
             foreach (var line in Lettering.Wrap(words, 8.2, width - 10)) column.Put(10.8, (pen, y) => pen.Text(left, y + 8, line, 8.2));
             column.Space(1.5);
         }

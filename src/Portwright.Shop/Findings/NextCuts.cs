@@ -1,14 +1,16 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Survey;
 
 namespace Portwright.Shop.Findings;
 
 /// <summary>One thing to cut next, and what was decided on it.</summary>
-/// <param name="Worth">Expected gain times confidence, m3/s: what the list is ordered by.</param>
+/// <param name="Worth">Expected gain times confidence, m3/s: what the list is ordered by where no engine was run.</param>
 /// <param name="Decided">The porter's latest word on it at this cut; null where none.</param>
-public sealed record NextCut(Finding Finding, CutSuggestion Suggestion, double Worth, Kept<Advice>? Decided);
+/// <param name="Torque">Gain of mean torque over the plan's range the engine run expects of it, N m, all cylinders cut alike; null where it was not run with this port, or not at its lifts.</param>
+public sealed record NextCut(Finding Finding, CutSuggestion Suggestion, double Worth, Kept<Advice>? Decided, Estimate? Torque = null);
 
 /// <summary>A past suggestion that was taken, and what the next cut's tests showed.</summary>
 /// <param name="Expected">Gain of mean flow with its doubt, m3/s.</param>
@@ -22,7 +24,8 @@ public sealed record AdviceScore(Kept<Advice> Advice, int Cut, Estimate Expected
 /// <summary>What to cut next, ranked, and how good past advice was.</summary>
 public static class NextCuts
 {
-    public static IReadOnlyList<NextCut> Of(PortSurvey port, IReadOnlyList<Finding> findings, Ledger ledger)
+    /// <param name="engine">The engine run with this port at this cut: the list is then ordered by torque times confidence. Null, or one run with other ports: by flow.</param>
+    public static IReadOnlyList<NextCut> Of(PortSurvey port, IReadOnlyList<Finding> findings, Ledger ledger, EngineAnswer? engine = null)
     {
         ArgumentNullException.ThrowIfNull(port);
         ArgumentNullException.ThrowIfNull(findings);
@@ -30,9 +33,28 @@ public static class NextCuts
         var decided = ledger.All<Advice>().Where(a => a.Fact.Cut == port.Sheet.Cut.Id).ToList();
         return [.. findings
             .Where(f => f.Suggestion is { Gain.Value: > 0 })
-            .Select(f => new NextCut(f, f.Suggestion!, f.Suggestion!.Gain.Value * f.Confidence, decided.LastOrDefault(a => Same(a.Fact, f))))
+            .Select(f => new NextCut(f, f.Suggestion!, f.Suggestion!.Gain.Value * f.Confidence, decided.LastOrDefault(a => Same(a.Fact, f)), TorqueOf(engine, port, f.Suggestion!)))
             .OrderBy(c => c.Decided?.Fact.Decision switch { null or Decision.Accepted => 0, Decision.Postponed => 1, _ => 2 })
+            .ThenByDescending(c => (c.Torque?.Value ?? 0) * c.Finding.Confidence)
             .ThenByDescending(c => c.Worth)];
+    }
+
+    /// <summary>Torque a suggestion should bring, N m; null where the engine was not run with this port at this cut.</summary>
+    public static Estimate? TorqueOf(EngineAnswer? engine, PortSurvey port, CutSuggestion suggestion)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        var kind = port.Sheet.Port.Fact.Kind;
+        return engine?.Question.Pair.Of(kind)?.Sheet.Cut.Id == port.Sheet.Cut.Id ? engine!.TorqueOf(suggestion, kind) : null;
+    }
+
+    /// <summary>Findings with those that suggest a cut put among themselves into the list's order; all others stay where they are.</summary>
+    public static IReadOnlyList<Finding> Ranked(IReadOnlyList<Finding> findings, IReadOnlyList<NextCut> cuts)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        ArgumentNullException.ThrowIfNull(cuts);
+        var next = new Queue<Finding>(cuts.Select(c => c.Finding));
+        var suggest = next.ToHashSet();
+        return [.. findings.Select(f => suggest.Contains(f) ? next.Dequeue() : f)];
     }
 
     /// <summary>The entry's fact for a decision on a suggestion.</summary>

@@ -102,8 +102,8 @@ public static class EngineSentences
     {
         ArgumentNullException.ThrowIfNull(question);
         var tract = (kind == PortKind.Intake ? question.Intake : question.Exhaust).Side.Tract.Stations;
-        if (section.Distance == tract[^1].Distance) return kind == PortKind.Intake ? "runner, far end" : "primary pipe, far end";
-        if (section.Distance == tract[^2].Distance) return kind == PortKind.Intake ? "runner at the flange" : "primary pipe at the flange";
+        if (section.Distance == tract[^1].Distance) return kind == PortKind.Intake ? "runner, far end" : "primary, far end";
+        if (section.Distance == tract[^2].Distance) return kind == PortKind.Intake ? "runner at the flange" : "primary at the flange";
         if (section.Distance == 0) return "throat";
         var survey = question.Pair.Of(kind);
         var station = survey?.Stations.FirstOrDefault(s => s.Section is not null && Math.Abs(survey.Centreline.Length - s.Distance - section.Distance) < 1e-6);

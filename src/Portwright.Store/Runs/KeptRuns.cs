@@ -24,6 +24,7 @@ public sealed class KeptRuns : IKeptPoints
         path = folder is null ? "" : Path.Combine(folder, "engine-runs.jsonl");
         if (path.Length > 0 && File.Exists(path) && new FileInfo(path).Length > MostBytes) File.Delete(path);
         TakeIn();
+        EndTornLine();
     }
 
     public OperatingPoint? Find(string key)
@@ -62,13 +63,31 @@ public sealed class KeptRuns : IKeptPoints
             using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
             if (file.Length < read) read = 0;
             file.Position = read;
-            using var reader = new StreamReader(file, Encoding.UTF8);
-            while (reader.ReadLine() is { } text)
+            var bytes = new byte[file.Length - read];
+            var got = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            // Behind the last end of a line somebody may be writing still.
+            var whole = bytes.AsSpan(0, got).LastIndexOf((byte)'\n') + 1;
+            foreach (var text in Encoding.UTF8.GetString(bytes, 0, whole).Split('\n', StringSplitOptions.RemoveEmptyEntries))
             {
                 if (Parse(text) is { Key.Length: > 0, Point: not null } line) points[line.Key] = line.Point;
             }
 
-            read = file.Length;
+            read += whole;
+        }
+    }
+
+    /// <summary>A line a process died in would spoil the one written behind it.</summary>
+    private void EndTornLine()
+    {
+        try
+        {
+            if (path.Length == 0 || !File.Exists(path) || new FileInfo(path).Length == read) return;
+            using var file = new FileStream(path, FileMode.Append, FileAccess.Write, FileShare.ReadWrite);
+            file.WriteByte((byte)'\n');
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            // Nothing is lost but the next line.
         }
     }
 
@@ -76,7 +95,7 @@ public sealed class KeptRuns : IKeptPoints
     {
         try
         {
-            return JsonSerializer.Deserialize<Line>(text);
+            return JsonSerializer.Deserialize<Line>(text) is { Key: not null, Point: not null } line ? line : null;
         }
         catch (JsonException)
         {

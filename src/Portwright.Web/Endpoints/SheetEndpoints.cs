@@ -3,8 +3,10 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Portwright.Figures;
 using Portwright.Shop.Record;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Survey;
 using Portwright.Store.Export;
+using Portwright.Web.Engine;
 using Portwright.Web.Shell;
 using Portwright.Web.Upkeep;
 
@@ -36,7 +38,7 @@ internal static class SheetEndpoints
                 FileName("json", shop.Job(job).Get<Job>(job).Fact.Name)));
     }
 
-    private static IResult Sheet(Guid port, int number, string kind, HttpContext http, ShopRecord shop, WorkbenchOptions options)
+    private static IResult Sheet(Guid port, int number, string kind, HttpContext http, ShopRecord shop, RunningEngines engines, WorkbenchOptions options)
     {
         if (SheetFile.Kinds.FirstOrDefault(k => k.Kind == kind) is not { } file)
         {
@@ -46,11 +48,12 @@ internal static class SheetEndpoints
         var ledger = shop.Job(shop.JobOf(port));
         var cut = ledger.CutsOf(port).FirstOrDefault(c => c.Fact.Number == number)
             ?? throw new KeyNotFoundException($"{ledger.Get<Port>(port).Fact.Name} has no cut {number}.");
-        var survey = PortSurvey.Of(shop.Reduced(shop.JobOf(port)), port, cut.Id);
+        var reductions = shop.Reduced(shop.JobOf(port));
+        var survey = PortSurvey.Of(reductions, port, cut.Id);
         var sheet = survey.Sheet;
         return sheet.Flow is null
             ? throw new KeyNotFoundException($"{sheet.Port.Fact.Name} has no reading at cut {number} yet: there is nothing to print.")
-            : Results.Bytes(file.Render(survey, Look.Units(http, options)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
+            : Results.Bytes(file.Render(survey, Look.Units(http, options), PortInEngine.Of(reductions, survey, engines.Kept)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
     }
 
     private static string NameOf(Ledger ledger, Guid port)

@@ -53,6 +53,8 @@ public sealed class RunningEngines(WorkbenchOptions options) : IDisposable
     {
         var known = answered.GetOrCreateValue(reductions);
         if (known.TryGetValue((intake, exhaust), out var done)) return done;
+        // What the command line worked out meanwhile is known here too.
+        Kept.TakeIn();
         var standing = EngineStanding.Of(reductions, job, intake, exhaust, Kept);
         if (standing.Answer is not null) known[(intake, exhaust)] = standing;
         return standing;

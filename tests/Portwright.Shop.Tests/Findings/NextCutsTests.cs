@@ -1,8 +1,11 @@
+using Portwright.Engine.Runs;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Findings.Rules;
+using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
+using Portwright.Shop.Runs;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
@@ -20,6 +23,32 @@ public sealed class NextCutsTests(ITestOutputHelper output)
         Assert.Equal(["b", "c", "a"], next.Select(n => n.Suggestion.What));
         Assert.Equal(0.005 * 0.95, next[0].Worth, 12);
         Assert.All(next, n => Assert.Null(n.Decided));
+    }
+
+    [Fact]
+    public void With_the_engine_run_the_list_is_ordered_by_the_torque_its_lifts_are_worth()
+    {
+        var made = new MadePort(55) { RingsAt = [], Places = [], ExhaustShare = null };
+        var bench = made.Bench(out var id, out _);
+        var port = PortSurvey.Of(bench.Ledger, id);
+        var lifts = port.Sheet.Flow!.Curve.Points.Where(p => p.Lift > 0).Select(p => p.Lift).ToList();
+        // Worth rises with lift and is a loss at the lowest.
+        var engine = Answer(port, lifts, l => 400 * (l - lifts[1]));
+        Finding At(string what, double gain, double lift) => Suggested(what, gain, 0.95) with { Suggestion = new CutSuggestion(what, new Estimate(gain, [new("gain", gain / 4)]), lift, lift, null) };
+        Finding[] findings = [At("low", 0.005, lifts[0]), At("middle", 0.003, lifts[2]), At("high", 0.002, lifts[^1])];
+        Assert.Equal(["low", "middle", "high"], NextCuts.Of(port, findings, bench.Ledger).Select(n => n.Suggestion.What));
+        var next = NextCuts.Of(port, findings, bench.Ledger, engine);
+        Assert.Equal(["high", "middle", "low"], next.Select(n => n.Suggestion.What));
+        Assert.Equal(["high", "middle", "low"], NextCuts.Ranked(findings, next).Select(f => f.Suggestion!.What));
+        // A gain in flow of a share s at a lift worth w brings s w, with the same relative doubt.
+        var flow = port.Sheet.Flow.Curve.PointAt(lifts[^1])!.Flow.Value;
+        Assert.Equal(0.002 / flow * 400 * (lifts[^1] - lifts[1]), next[0].Torque!.Value, 1e-9);
+        Assert.Equal(0.25, next[0].Torque!.StandardUncertainty / next[0].Torque!.Value, 1e-9);
+        Assert.True(next[^1].Torque!.Value < 0);
+
+        // An answer with another cut in it says nothing of this one.
+        var other = Answer(port with { Sheet = port.Sheet with { Cut = port.Sheet.Cut with { Entry = port.Sheet.Cut.Entry with { Subject = Guid.NewGuid() } } } }, lifts, l => l);
+        Assert.All(NextCuts.Of(port, findings, bench.Ledger, other), n => Assert.Null(n.Torque));
     }
 
     [Fact]
@@ -142,6 +171,15 @@ public sealed class NextCutsTests(ITestOutputHelper output)
     {
         var bench = new MadePort(seed) { RingsAt = [], Places = [], ExhaustShare = null }.Bench(out var id, out _);
         return (PortSurvey.Of(bench.Ledger, id), bench.Ledger);
+    }
+
+    private static EngineAnswer Answer(PortSurvey port, IReadOnlyList<double> lifts, Func<double, double> worth)
+    {
+        var plan = PlanInFull.Of(new EnginePlan(0.086, 0.086, 0.140, 4, 10.5, null, null, 3000, 6500));
+        var question = EngineQuestion.Of(plan, new EnginePair(port, null), out var problems)!;
+        Assert.Empty(problems);
+        var curve = new WorthCurve(question.Range, 200, 1e5, [.. lifts.Select(l => new LiftWorth(l, 1e-3, worth(l)))], [], [], []);
+        return new EngineAnswer(question, [], [], curve, Estimate.Exact(200));
     }
 
     private static Finding Suggested(string what, double? gain, double confidence) => new(
