@@ -41,13 +41,13 @@ internal sealed class EnginePage(TextWriter output, Kept<Job> job, EngineAnswer 
     {
         var pumping = Unit.Find(units == UnitSystem.Si ? "kPa" : "psi", Dimension.Pressure)!;
         _page.Line();
-        _page.Line($"  {"rpm",5}  {"torque, " + Print.UnitName(Dimension.Torque, units),-15}{"power, " + Print.UnitName(Dimension.Power, units),-15}{"filling",8}{"residual",10}{"back",8}{"pumping, " + pumping.Name,14}");
+        _page.Line($"  {"rpm",5}  {"torque, " + Print.UnitName(Dimension.Torque, units),-15}{"power, " + Print.UnitName(Dimension.Power, units),-15}{"filling",8}{"residual",10}{"back",8}{"pumping, " + pumping.Name,13}");
         foreach (var speed in EngineSpeed.Of(answer))
         {
             var p = speed.Point;
             var mark = p == answer.BestTorque ? " T" : p == answer.BestPower ? " P" : "";
             _page.Line(string.Create(CultureInfo.InvariantCulture,
-                $"  {p.RevolutionsAMinute,5:0}  {Bare(speed.Torque, Dimension.Torque),-15}{Bare(speed.Power, Dimension.Power),-15}{Percent(p.VolumetricEfficiency),8}{Percent(p.Residual),10}{Percent(p.Reversion),8}{pumping.FromSi(p.PumpingPressure).ToString("F1", CultureInfo.InvariantCulture),14}{mark}{(p.IsSettled ? "" : " not settled")}"));
+                $"  {p.RevolutionsAMinute,5:0}  {Bare(speed.Torque, Dimension.Torque),-15}{Bare(speed.Power, Dimension.Power),-15}{Percent(p.VolumetricEfficiency),8}{Percent(p.Residual),10}{Percent(p.Reversion),8}{pumping.FromSi(p.PumpingPressure).ToString("F1", CultureInfo.InvariantCulture),13}{mark}{(p.IsSettled ? "" : " not settled")}"));
         }
 
         _page.Paragraph("(T best torque, P best power. Filling: fresh charge over what the displacement holds of the outside air. Residual: burnt gas left in the charge. Back: pushed back through the intake, of what came in.)", 2);

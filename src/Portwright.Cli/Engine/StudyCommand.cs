@@ -67,13 +67,13 @@ internal static class StudyCommand
         page.Line();
         var head = new StringBuilder("  ");
         foreach (var c in columns) head.Append(c.Column.PadRight(Width(columns)));
-        page.Line(head.Append($"{"torque, " + Print.UnitName(Dimension.Torque, units),15}{"less as is",12}{"power, " + Print.UnitName(Dimension.Power, units),12}{"best power",12}").ToString());
+        page.Line(head.Append($"{"torque, " + Print.UnitName(Dimension.Torque, units),14}{"less as is",12}{"power, " + Print.UnitName(Dimension.Power, units),12}{"best power",12}").ToString());
         var shown = found.Count <= MostRows ? found : [.. found.OrderByDescending(r => r.Torque).Take(MostRows)];
         foreach (var r in shown)
         {
             var line = new StringBuilder("  ");
             for (var i = 0; i < columns.Count; i++) line.Append(columns[i].Show(r.Values[i], units).PadRight(Width(columns)));
-            line.Append($"{Print.Bare(r.Torque, Dimension.Torque, units),15}{Less(r.Torque - before, units),12}{Print.Bare(r.Power, Dimension.Power, units),12}{Print.Bare(r.BestPower, Dimension.Power, units),12} ");
+            line.Append($"{Print.Bare(r.Torque, Dimension.Torque, units),14}{Less(r.Torque - before, units),12}{Print.Bare(r.Power, Dimension.Power, units),12}{Print.Bare(r.BestPower, Dimension.Power, units),12} ");
             line.Append(r == torque ? "T" : "").Append(r == power ? "P" : "").Append(r == peak ? "B" : "");
             page.Line(line.ToString());
         }

@@ -47,7 +47,7 @@ public sealed class NextCutsTests(ITestOutputHelper output)
         Assert.True(next[^1].Torque!.Value < 0);
 
         // An answer with another cut in it says nothing of this one.
-        var other = Answer(port with { Sheet = port.Sheet with { Cut = port.Sheet.Cut with { Entry = port.Sheet.Cut.Entry with { Subject = Guid.NewGuid() } } } }, lifts, l => l);
+        var other = Answer(port with { Sheet = port.Sheet with { Cut = port.Sheet.Cut with { Id = Guid.NewGuid() } } }, lifts, l => l);
         Assert.All(NextCuts.Of(port, findings, bench.Ledger, other), n => Assert.Null(n.Torque));
     }
 
