@@ -52,6 +52,17 @@ public sealed class EngineVerbTests(OneSpeedShop shop) : IClassFixture<OneSpeedS
     }
 
     [Fact]
+    public void The_demo_says_what_its_engine_makes_and_which_lift_pays()
+    {
+        var shell = Shell.Run("demo", "--no-serve", "--data", shop.Data);
+        Assert.True(shell.ExitCode == 0, shell.Error);
+        var words = Flat(shell.Output);
+        Assert.Contains("Its engine with these ports. Best torque", words, StringComparison.Ordinal);
+        Assert.Contains("Area pays most at", words, StringComparison.Ordinal);
+        Assert.All(shell.Lines, line => Assert.True(line.Length <= 80, line));
+    }
+
+    [Fact]
     public void The_second_time_nothing_is_run_again()
     {
         var before = File.ReadAllLines(shop.Runs).Length;

@@ -29,12 +29,24 @@ internal static class CycleCommand
             if (step < 1 || CycleTrace.Rows % step != 0) throw new Refusal($"--every {step} does not divide 720 degrees. Type 1, 5, 10, 20 or 30.");
             using var record = options.Open(parsed);
             var asked = options.Read(parsed, record);
-            var trace = CycleTrace.At(asked.Question.Design, speed.Si(Dimension.RotationalSpeed) / (2 * Math.PI));
+            var trace = Trace(asked.Question.Design, speed.Si(Dimension.RotationalSpeed) / (2 * Math.PI));
             var output = parsed.InvocationConfiguration.Output;
             if (options.Json(parsed)) Json(output, asked, trace);
             else Text(new Page(output), asked, trace, step);
             return ExitCode.Done;
         }).Example("portwright engine cycle --rpm 4500", "portwright engine cycle \"head B intake 2\" --cut 0 --rpm 6000 --every 10");
+    }
+
+    private static CycleTrace Trace(EngineDesign design, double turnsASecond)
+    {
+        try
+        {
+            return CycleTrace.At(design, turnsASecond);
+        }
+        catch (ArgumentException problem)
+        {
+            throw EngineRunning.Cannot(problem);
+        }
     }
 
     private static void Text(Page page, EngineAsked asked, CycleTrace trace, int step)

@@ -19,6 +19,7 @@ internal sealed class EnginePage(TextWriter output, Kept<Job> job, EngineAnswer 
         var question = answer.Question;
         _page.Title($"Engine run of {job.Fact.Name}");
         _page.Paragraph(EngineSentences.Best(answer, units));
+        if (answer.Warning.Length > 0) _page.Paragraph(answer.Warning);
         if (gained is not null) _page.Paragraph($"Cut {gained.Now.Cut.Fact.Number} of {gained.Now.Port.Fact.Name} against cut {gained.Then.Cut.Fact.Number}: {EngineSentences.Gain(gained.Of, units)}.");
         _page.Paragraph(EngineSentences.Pays(answer, units));
         _page.Line();

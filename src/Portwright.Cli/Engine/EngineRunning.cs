@@ -39,7 +39,7 @@ internal static class EngineRunning
         catch (ArgumentException problem)
         {
             line?.Clear();
-            throw new Refusal($"The engine cannot be put together: {Sentence(problem)} Correct the engine plan.");
+            throw Cannot(problem);
         }
         finally
         {
@@ -47,8 +47,9 @@ internal static class EngineRunning
         }
     }
 
-    /// <summary>The message without what the runtime adds for programmers.</summary>
-    private static string Sentence(ArgumentException problem) => problem.Message.Split(" (Parameter '", StringSplitOptions.None)[0];
+    /// <summary>Why an engine cannot be run, without what the runtime adds for programmers.</summary>
+    public static Refusal Cannot(ArgumentException problem) =>
+        new($"The engine cannot be run. {problem.Message.Split(" (Parameter '", StringSplitOptions.None)[0]} Look over the engine plan and the sections of the ports.");
 
     private static PosixSignalRegistration Stops(PosixSignal signal, CancellationTokenSource stopped) => PosixSignalRegistration.Create(signal, context =>
     {

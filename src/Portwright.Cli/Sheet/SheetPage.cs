@@ -90,6 +90,7 @@ internal sealed class SheetPage(TextWriter output, PortSurvey survey, IReadOnlyL
         _page.Line();
         _page.Line("in this engine");
         _page.Paragraph(EngineSentences.Best(answer, units), 2);
+        if (answer.Warning.Length > 0) _page.Paragraph(answer.Warning, 2);
         if (engine is { Gain: { } gain, Before.Cut.Fact.Number: var before }) _page.Paragraph($"Against cut {before}: {EngineSentences.Gain(gain, units)}.", 2);
         _page.Paragraph(EngineSentences.Pays(answer, units), 2);
     }

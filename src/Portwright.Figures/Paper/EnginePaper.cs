@@ -24,15 +24,15 @@ internal static class EnginePaper
         if (engine.Answer is { } answer)
         {
             column.Space(6);
-            Figure(column, TorqueAndPower.Of(EngineSpeed.Of(answer), units, new FigureSize(width, 250, 8.5)), left);
-            Figure(column, WorthOverLift.Of(answer, engine.Kind, units, new FigureSize(width, 230, 8.5)), left);
-            foreach (var sentence in EngineSection.Small(answer)) Words(column, sentence, Small, SmallLine, Role.Quiet, left, width);
+            Figure(column, TorqueAndPower.Of(EngineSpeed.Of(answer), units, new FigureSize(width, 235, 8.5)), left);
+            Figure(column, WorthOverLift.Of(answer, engine.Kind, units, new FigureSize(width, 215, 8.5)), left);
+            Words(column, EngineSection.Small, Small, SmallLine, Role.Quiet, left, width);
             column.Space(4);
         }
 
         Targets(column, EngineSection.Targets(engine, units), left, width);
         column.Space(3);
-        Words(column, EngineSection.Met(engine, units), Body, Line, Role.Ink, left, width);
+        Words(column, EngineSection.Met(engine), Body, Line, Role.Ink, left, width);
     }
 
     private static void Targets(PaperColumn column, IReadOnlyList<IReadOnlyList<string>> rows, double left, double width)

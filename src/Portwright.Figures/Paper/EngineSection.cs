@@ -19,6 +19,7 @@ internal static class EngineSection
         if (engine.Question is not { } question) return ["Not run: the engine plan is not complete, or this cut was swept at too few lifts."];
         if (engine.Answer is not { } answer) return ["Not run yet with this cut. The job's engine page runs it, or portwright sheet --engine."];
         List<string> said = [EngineSentences.Best(answer, units)];
+        if (answer.Warning.Length > 0) said.Add(answer.Warning);
         if (engine is { Gain: { } gain, Before.Cut.Fact.Number: var before }) said.Add($"This cut against cut {before}: {EngineSentences.Gain(gain, units)}.");
         said.Add(EngineSentences.Pays(answer, units));
         var assumed = EngineSentences.Assumed(question, units);
@@ -29,14 +30,15 @@ internal static class EngineSection
     }
 
     /// <summary>For small print.</summary>
-    public static IReadOnlyList<string> Small(EngineAnswer answer) => [string.Join(' ', EngineAnswer.NotKnown), .. answer.Points.Any(p => !p.IsSettled) ? ["At some speeds the cycles had not come to repeat."] : Array.Empty<string>()];
+    public static string Small => string.Join(' ', EngineAnswer.NotKnown);
 
-    /// <summary>What the port already gives, in one sentence; empty where that is nothing.</summary>
-    public static string Met(PortInEngine engine, UnitSystem units)
+    /// <summary>How much of what is asked the port already gives; empty where that is nothing.</summary>
+    public static string Met(PortInEngine engine) => Held(engine).Count(t => t.Answer == TargetAnswer.Within) switch
     {
-        var met = Held(engine).Where(t => t.Answer == TargetAnswer.Within).Select(t => FindingWords.Show(t.What, units)).ToList();
-        return met.Count == 0 ? "" : $"Within what is wanted: {string.Join("; ", met)}.";
-    }
+        0 => "",
+        1 => "One more target is met.",
+        var n => $"{n} more targets are met; the engine's targets page of the port lists them.",
+    };
 
     /// <summary>What is not yet as wanted, a row each; flow over lift is left to its curve.</summary>
     public static IReadOnlyList<IReadOnlyList<string>> Targets(PortInEngine engine, UnitSystem units) =>

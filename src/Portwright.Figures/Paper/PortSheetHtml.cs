@@ -67,13 +67,11 @@ public static class PortSheetHtml
             var speeds = EngineSpeed.Of(answer);
             Figure(html, TorqueAndPower.Of(speeds, units), TorqueAndPower.Of(speeds, units, FigureSize.Narrow));
             Figure(html, WorthOverLift.Of(answer, engine.Kind, units), WorthOverLift.Of(answer, engine.Kind, units, FigureSize.Narrow));
-            html.Append("<section>");
-            foreach (var sentence in EngineSection.Small(answer)) html.Append("<p><small>").Append(E(sentence)).Append("</small></p>");
-            html.Append("</section>\n");
+            html.Append("<section><p><small>").Append(E(EngineSection.Small)).Append("</small></p></section>\n");
         }
 
         var rows = EngineSection.Targets(engine, units);
-        if (EngineSection.Met(engine, units) is { Length: > 0 } met) html.Append("<section><p>").Append(E(met)).Append("</p></section>\n");
+        if (EngineSection.Met(engine) is { Length: > 0 } met) html.Append("<section><p>").Append(E(met)).Append("</p></section>\n");
         if (rows.Count == 0) return;
         html.Append("<div class=\"table\" tabindex=\"0\" role=\"region\" aria-label=\"What the engine asks of the port\"><table><thead><tr>");
         foreach (var head in EngineSection.Heads) html.Append("<th scope=\"col\">").Append(E(head)).Append("</th>");
