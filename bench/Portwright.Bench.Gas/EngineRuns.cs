@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Portwright.Engine.Cam;
 using Portwright.Engine.Runs;
 
 namespace Portwright.Bench.Gas;

@@ -1,5 +1,4 @@
 using Portwright.Engine.Runs;
-using Portwright.Physics.TestPiece;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
@@ -27,8 +26,22 @@ public sealed class EngineFigureTests
         var torque = 520 - 0.06 * (turns - 80) * (turns - 80) + i % 7 + 0.3 * (i % 24);
         return new()
         {
-            TurnsASecond = turns, VolumetricEfficiency = torque / 500, TrappedMass = 5e-4, Residual = 0.02 + 0.0001 * i % 0.03, Reversion = 4 / turns, FreshLost = 0.01, PeakPressure = 7e6,
-            IndicatedPressure = 1.2e6, PumpingPressure = -3e4, FrictionPressure = 1e5, Torque = torque, Power = torque * 2 * Math.PI * turns, Cycles = 5, LastChange = 1e-5, Steps = 1000, IsSettled = true,
+            TurnsASecond = turns,
+            VolumetricEfficiency = torque / 500,
+            TrappedMass = 5e-4,
+            Residual = 0.02 + 0.0001 * i % 0.03,
+            Reversion = 4 / turns,
+            FreshLost = 0.01,
+            PeakPressure = 7e6,
+            IndicatedPressure = 1.2e6,
+            PumpingPressure = -3e4,
+            FrictionPressure = 1e5,
+            Torque = torque,
+            Power = torque * 2 * Math.PI * turns,
+            Cycles = 5,
+            LastChange = 1e-5,
+            Steps = 1000,
+            IsSettled = true,
         };
     }
 

@@ -1,4 +1,5 @@
 using Microsoft.Playwright;
+using Portwright.Shop.Record;
 using Portwright.Store;
 using Portwright.Store.Demo;
 
@@ -20,6 +21,10 @@ public sealed class EngineTests(Chromium chromium, EngineTests.DemoEngine demo) 
             using (var journal = Journal.Open(Bench.Data))
             {
                 DemoShop.Load(journal);
+                // One slow speed: few runs, each long enough that a button can be pressed meanwhile.
+                var job = Ledger.Of(journal.ReadAll()).Get<Job>(DemoShop.Job);
+                var plan = job.Fact.Plan with { LowestSpeed = 700, HighestSpeed = 700, SpeedWeights = [new(700, 1)] };
+                journal.Append(Amend.Correct(job, job.Fact with { Plan = plan }, DateTimeOffset.UnixEpoch.AddYears(60), "test"));
             }
 
             await Bench.Start();

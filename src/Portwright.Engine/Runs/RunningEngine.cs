@@ -176,7 +176,9 @@ internal sealed class RunningEngine
         {
             var tract = Tract.Straight(collector.Length, collector.Diameter, design.Exhaust.Tract.CellLength) with
             {
-                EndCorrection = EndCorrection.Plain(collector.Diameter / 2), WallTemperature = design.Exhaust.Tract.WallTemperature, Roughness = design.Exhaust.Tract.Roughness,
+                EndCorrection = EndCorrection.Plain(collector.Diameter / 2),
+                WallTemperature = design.Exhaust.Tract.WallTemperature,
+                Roughness = design.Exhaust.Tract.Roughness,
             };
             var pipe = PipeOf(tract, spent, start, $"collector {g + 1}");
             network.Add(pipe);

@@ -1,5 +1,5 @@
-using Portwright.Physics.TestPiece;
 using Portwright.Physics.Targets;
+using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Record;

@@ -19,7 +19,9 @@ public sealed class IdealCycleTests(ITestOutputHelper output)
         {
             var plan = Shut(PerfectAir) with
             {
-                Space = new(Space.Bore, Space.Crank, compressionRatio), Burn = WiebeBurn.About(360 * Degree, degrees * Degree), HeatOfFresh = 2.5e6,
+                Space = new(Space.Bore, Space.Crank, compressionRatio),
+                Burn = WiebeBurn.About(360 * Degree, degrees * Degree),
+                HeatOfFresh = 2.5e6,
             };
             var sum = Power(plan, 18_000).Totals;
             return ideal - sum.Work / sum.HeatSetFree;

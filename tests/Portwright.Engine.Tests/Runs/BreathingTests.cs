@@ -1,6 +1,5 @@
 using Portwright.Engine.Runs;
 using Portwright.Physics.Valves;
-using Xunit;
 
 namespace Portwright.Engine.Tests.Runs;
 

@@ -1,6 +1,5 @@
 using CsCheck;
 using Portwright.Engine.Runs;
-using Xunit;
 
 namespace Portwright.Engine.Tests.Runs;
 
@@ -80,7 +79,10 @@ public sealed class EngineRunTests(ITestOutputHelper output)
     {
         var design = MadeEngines.Street(primary: 0.81).WithCells(0.015) with
         {
-            Cylinders = cylinders, FiringOrder = [.. Enumerable.Range(1, cylinders)], Manifold = new(0.003, cylinders * 4e-4), Collector = new(primaries, 0.3, 0.044 * (0.75 + 0.25 * primaries)),
+            Cylinders = cylinders,
+            FiringOrder = [.. Enumerable.Range(1, cylinders)],
+            Manifold = new(0.003, cylinders * 4e-4),
+            Collector = new(primaries, 0.3, 0.044 * (0.75 + 0.25 * primaries)),
         };
         Assert.All(new[] { 3000, 7000 }, rpm =>
         {

@@ -1,4 +1,3 @@
-using Portwright.Engine.Cam;
 using Portwright.Engine.Runs;
 
 namespace Portwright.Engine.Tests.Runs;
@@ -30,7 +29,10 @@ internal static class MadeEngines
 
     public static EngineDesign Four() => Street() with
     {
-        Cylinders = 4, FiringOrder = [1, 3, 4, 2], Manifold = new(0.004, 14e-4), Collector = new(4, 0.5, 0.06),
+        Cylinders = 4,
+        FiringOrder = [1, 3, 4, 2],
+        Manifold = new(0.004, 14e-4),
+        Collector = new(4, 0.5, 0.06),
     };
 
     public static OperatingPoint At(this EngineDesign design, double rpm, double tolerance = 2e-4) => EngineRun.At(design, rpm / 60, new(tolerance, 100));

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using Portwright.Engine.Runs;
-using Xunit;
 
 namespace Portwright.Engine.Tests.Runs;
 
