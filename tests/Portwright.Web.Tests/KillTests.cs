@@ -8,7 +8,7 @@ namespace Portwright.Web.Tests;
 public sealed class KillTests(Chromium chromium, ITestOutputHelper output)
 {
     /// <summary>Kills in a usual run, which is to end before the coffee is cold; the variable PORTWRIGHT_KILLS asks for another number, such as 50.</summary>
-    private const int Usual = 12;
+    private const int Usual = 8;
 
     [Fact]
     public async Task Killed_at_random_moments_no_saved_reading_is_lost_and_none_doubled()
