@@ -48,13 +48,11 @@ public sealed record Study(EngineDesign Design, SpeedRange Range, IReadOnlyList<
     public int Count => Variations.Aggregate(1, (n, v) => n * v.Values.Count);
 
     /// <summary>Combinations in order, the last variation fastest.</summary>
-    public IReadOnlyList<IReadOnlyList<double>> Combinations()
-    {
-        IEnumerable<double[]> all = [[]];
-        foreach (var variation in Variations)
-            all = all.SelectMany(c => variation.Values.Select(v => (double[])[.. c, v]));
-        return [.. all];
-    }
+    public IReadOnlyList<IReadOnlyList<double>> Combinations() => Combine(Variations.Select(v => v.Values));
+
+    /// <summary>Every combination of one value of each row, the last row fastest.</summary>
+    public static IReadOnlyList<IReadOnlyList<double>> Combine(IEnumerable<IReadOnlyList<double>> rows) =>
+        [.. rows.Aggregate<IReadOnlyList<double>, IEnumerable<double[]>>([[]], (all, row) => all.SelectMany(c => row.Select(v => (double[])[.. c, v])))];
 
     /// <summary>The design with one value on each axis.</summary>
     public EngineDesign Variant(IReadOnlyList<double> values)

@@ -17,7 +17,7 @@ public sealed record EngineCut(Kept<Head> Head, Kept<Port> Port, Kept<Cut> Cut)
 /// <param name="Choices">All that could be taken, in the order of heads, ports and cuts.</param>
 public sealed record EngineChoice(Guid Job, EngineCut? Intake, EngineCut? Exhaust, IReadOnlyList<EngineCut> Choices)
 {
-    /// <summary>Lifts a sweep needs before an engine can breathe through it.</summary>
+    /// <summary>Lifts off the seat a sweep needs before an engine can breathe through it.</summary>
     public const int FewestLifts = 3;
 
     /// <param name="intake">A cut asked for; what is no swept cut of an intake is passed over, and the one swept last is taken.</param>
@@ -31,7 +31,7 @@ public sealed record EngineChoice(Guid Job, EngineCut? Intake, EngineCut? Exhaus
             .. from head in ledger.HeadsOf(job)
                from port in ledger.PortsOf(head.Id)
                from cut in ledger.CutsOf(port.Id)
-               where reductions.Of(cut) is { } flow && flow.Curve.Points.Count >= FewestLifts
+               where reductions.Of(cut) is { } flow && flow.Curve.Points.Count(p => p.Lift > 0) >= FewestLifts
                select new EngineCut(head, port, cut),
         ];
         EngineCut? Taken(PortKind kind, Guid? asked)

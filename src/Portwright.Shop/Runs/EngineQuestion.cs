@@ -85,7 +85,7 @@ public sealed record EngineQuestion(
         var worth = WorthCurve.From(Single, Range, [.. points.Skip(DrawnCount).Take(worthRuns)]);
         var drawn = points.Take(DrawnCount).ToList();
         var samples = points.Skip(DrawnCount + worthRuns).Chunk(DrawnCount).ToList();
-        var doubt = drawn.Select((_, i) => Spread([.. samples.Select(s => s[i].Torque)])).ToList();
+        var doubt = drawn.Select((_, i) => RepeatScatter.Of([.. samples.Select(s => s[i].Torque)]).StandardDeviation).ToList();
         return new(this, drawn, doubt, worth, MeanTorque(worth)) { Unsettled = [.. points.Where(p => !p.IsSettled).Select(p => p.RevolutionsAMinute).Distinct().Order()] };
     }
 
@@ -127,10 +127,4 @@ public sealed record EngineQuestion(
 
     /// <summary>Box and Muller, Annals of Mathematical Statistics 29 (1958) 610-611.</summary>
     private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
-
-    private static double Spread(double[] values)
-    {
-        var mean = values.Average();
-        return Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / (values.Length - 1));
-    }
 }

@@ -47,9 +47,15 @@ public static class EngineSentences
     public static string Gain(Difference less, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(less);
+        return $"{Signed(less.Of, units)} on average over the range, {Likely(less)}";
+    }
+
+    /// <summary><c>94 percent likely a gain</c>; never quite certain.</summary>
+    public static string Likely(Difference less)
+    {
+        ArgumentNullException.ThrowIfNull(less);
         var gain = less.Of.Value >= 0;
-        var likely = Math.Clamp(Math.Floor(100 * (gain ? less.ProbabilityOfGain : 1 - less.ProbabilityOfGain)), 50, 99);
-        return FormattableString.Invariant($"{Signed(less.Of, units)} on average over the range, {likely:0} percent likely a {(gain ? "gain" : "loss")}");
+        return FormattableString.Invariant($"{Math.Clamp(Math.Floor(100 * (gain ? less.ProbabilityOfGain : 1 - less.ProbabilityOfGain)), 50, 99):0} percent likely a {(gain ? "gain" : "loss")}");
     }
 
     /// <summary>One percent of a slope: <c>+0.24 lb-ft</c>.</summary>

@@ -5,7 +5,7 @@ namespace Portwright.Shop.Runs;
 /// <summary>One or two things of an engine varied over its plan's speeds, against the engine as it is.</summary>
 public sealed record EngineStudy(EngineQuestion Question, IReadOnlyList<StudySpan> Spans)
 {
-    private Study Study => new(Question.Design, Question.Range, [.. Spans.Select(s => new Variation(s.Way.Axis, [.. s.Values.Select(v => s.Way.By(Question, v))]))]);
+    private Study InAxes => new(Question.Design, Question.Range, [.. Spans.Select(s => new Variation(s.Way.Axis, [.. s.Values.Select(v => s.Way.By(Question, v))]))]);
 
     /// <summary>The engine as it is, then every combination.</summary>
     /// <param name="problem">Why there are none, in a sentence; empty where there are.</param>
@@ -14,7 +14,7 @@ public sealed record EngineStudy(EngineQuestion Question, IReadOnlyList<StudySpa
         problem = "";
         try
         {
-            return [.. Question.Range.Tasks(Question.Design, Settling.Usual), .. Study.Tasks()];
+            return [.. Question.Range.Tasks(Question.Design, Settling.Usual), .. InAxes.Tasks()];
         }
         catch (ArgumentException fault)
         {
@@ -29,8 +29,7 @@ public sealed record EngineStudy(EngineQuestion Question, IReadOnlyList<StudySpa
         ArgumentNullException.ThrowIfNull(points);
         var speeds = Question.Range.TurnsASecond.Count;
         var now = Question.Range.Mean([.. points.Take(speeds).Select(p => p.Torque)]);
-        var combinations = Spans.Aggregate<StudySpan, IEnumerable<double[]>>([[]], (all, s) => all.SelectMany(c => s.Values.Select(v => (double[])[.. c, v])));
-        return new(this, now, [.. Study.From([.. points.Skip(speeds)]).Zip(combinations, (r, typed) => new StudyPlace(typed, r.Torque, r.Torque - now, r.BestPower))]);
+        return new(this, now, [.. InAxes.From([.. points.Skip(speeds)]).Zip(Study.Combine(Spans.Select(s => s.Values)), (r, typed) => new StudyPlace(typed, r.Torque, r.Torque - now, r.BestPower))]);
     }
 }
 

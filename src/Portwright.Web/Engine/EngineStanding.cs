@@ -1,6 +1,5 @@
 using Portwright.Engine.Runs;
 using Portwright.Shop.Plan;
-using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Runs;
 
@@ -18,8 +17,7 @@ public sealed record EngineStanding(
         ArgumentNullException.ThrowIfNull(reductions);
         ArgumentNullException.ThrowIfNull(kept);
         var choice = EngineChoice.Of(reductions, job, intake, exhaust);
-        var reading = PlanInFull.Of(reductions.Ledger.Get<Job>(job).Fact.Plan, EnginePorts.Of(reductions, job));
-        var question = EngineQuestion.Of(reading, choice.Pair(reductions), out var problems);
+        var question = EngineQuestion.Of(reductions.PlanOf(job), choice.Pair(reductions), out var problems);
         if (question is null) return new(choice, null, problems, [], 0, null);
         var tasks = question.Tasks();
         var points = EngineBatch.FromKept(tasks, kept);

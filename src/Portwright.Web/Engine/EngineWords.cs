@@ -32,14 +32,6 @@ public static class EngineWords
         return number.StartsWith('-') ? $"−{number[1..]}" : number;
     }
 
-    /// <summary><c>94 percent likely a gain</c>; never quite certain.</summary>
-    public static string Likely(Difference less)
-    {
-        ArgumentNullException.ThrowIfNull(less);
-        var gain = less.ProbabilityOfGain >= 0.5;
-        return FormattableString.Invariant($"{Math.Clamp(Math.Floor(100 * (gain ? less.ProbabilityOfGain : 1 - less.ProbabilityOfGain)), 50, 99):0} percent likely a {(gain ? "gain" : "loss")}");
-    }
-
     /// <summary>How a batch stands: <c>211 of 585 runs, about 12 s left</c>.</summary>
     public static string Of(BatchProgress progress) =>
         FormattableString.Invariant($"{progress.Done} of {progress.Total} runs") + (progress.Left is { } left ? $", about {Time(left)} left" : "");

@@ -39,7 +39,7 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
         var cuts = bench.Ledger.CutsOf(port);
         EngineAnswer Answer(Guid cut)
         {
-            var question = EngineQuestion.Of(Reading(reductions, bench.JobId), EnginePair.Latest(reductions, bench.JobId, cut), out var problems)! with { DrawnSpeeds = 3, Draws = 6 };
+            var question = EngineQuestion.Of(Reading(reductions, bench.JobId), EngineChoice.Of(reductions, bench.JobId, cut).Pair(reductions), out var problems)! with { DrawnSpeeds = 3, Draws = 6 };
             Assert.Empty(problems);
             return question.Answer(Run(question.Tasks()));
         }
@@ -103,7 +103,7 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
     {
         var bench = new SimulatedBench(Ranges.OfEachKind[1]);
         var reductions = new Reductions(bench.Ledger);
-        Assert.Null(EngineQuestion.Of(PlanInFull.Of(Plan), EnginePair.Latest(reductions, bench.JobId), out var problems));
+        Assert.Null(EngineQuestion.Of(PlanInFull.Of(Plan), EngineChoice.Of(reductions, bench.JobId).Pair(reductions), out var problems));
         Assert.Contains("Sweep an intake first.", Assert.Single(problems).Words, StringComparison.Ordinal);
     }
 
@@ -112,7 +112,7 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
     private static EngineQuestion Question(SimulatedBench bench)
     {
         var reductions = new Reductions(bench.Ledger);
-        var question = EngineQuestion.Of(Reading(reductions, bench.JobId), EnginePair.Latest(reductions, bench.JobId), out var problems);
+        var question = EngineQuestion.Of(Reading(reductions, bench.JobId), EngineChoice.Of(reductions, bench.JobId).Pair(reductions), out var problems);
         Assert.Empty(problems);
         return question!;
     }
