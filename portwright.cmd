@@ -25,6 +25,14 @@ dotnet "%program%" %*
 exit /b %errorlevel%
 
 :publish
+if not "%~2"=="" if /i not "%~2"=="--out" (
+  echo portwright publish knows no "%~2". Example: portwright publish --out DIR 1>&2
+  exit /b 2
+)
+if /i "%~2"=="--out" if "%~3"=="" (
+  echo --out needs a folder. 1>&2
+  exit /b 2
+)
 set "out=%here%artifacts"
 if /i "%~2"=="--out" set "out=%~f3"
 for %%s in (linux-x64 win-x64) do (

@@ -1,15 +1,14 @@
 using System.Diagnostics;
 using System.Globalization;
 using System.Runtime.Intrinsics;
+using Portwright.Bench;
 using Portwright.Bench.Gas;
 using Portwright.Engine.Gas;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-var processor = File.Exists("/proc/cpuinfo")
-    ? File.ReadLines("/proc/cpuinfo").First(l => l.StartsWith("model name", StringComparison.Ordinal)).Split(':')[1].Trim()
-    : Environment.GetEnvironmentVariable("PROCESSOR_IDENTIFIER") ?? "unknown";
+using var kept = History.Asked(ref args) ? new Overheard("Gas in pipes and engines") : null;
 var bits = Vector512.IsHardwareAccelerated ? 512 : Vector256.IsHardwareAccelerated ? 256 : 64;
-Console.WriteLine($"{processor}, vectors of {bits} bits, .NET {Environment.Version}");
+Console.WriteLine($"{History.Processor}, vectors of {bits} bits, .NET {Environment.Version}");
 
 // One figure and no more: for runs in fresh processes, which must not differ.
 if (args is ["one"])

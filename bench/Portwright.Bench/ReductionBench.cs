@@ -4,7 +4,6 @@ using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
-using Portwright.Shop.Reduction;
 using Portwright.Shop.Units;
 using Portwright.Store.Demo;
 
@@ -27,7 +26,7 @@ public class ReductionBench
     {
         var ledger = Ledger.Of(DemoShop.Entries());
         var bench = ledger.Get<BenchCard>(DemoShop.Bench);
-        var range = bench.Fact.RangeNamed("4")!;
+        var range = bench.Fact.RangeNamed("large")!;
         var factor = MeterFactor.On(new DateOnly(2026, 4, 7), bench, range, ledger);
         _inputs = new ReadingInputs(bench, range, new RoomState(98_800, 293, 0.45, []), factor.Factor, Estimate.Exact(1e-6));
         _readings = [.. Enumerable.Range(0, 1000).Select(i => Typed.Of(20 + i * 0.07, "%"))];

@@ -6,7 +6,9 @@ namespace Portwright.Geometry;
 /// </summary>
 public static class Bearing
 {
-    /// <summary>The same bearing between 0 (not reached: written 12) and 12 hours.</summary>
+    /// <summary>The same bearing between 0 (not reached: written 12) and 12, in hours.</summary>
+    /// <param name="hours">Clock, in hours, any finite number.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The hours are not finite.</exception>
     public static double Clock(double hours)
     {
         if (!double.IsFinite(hours)) Require.Refuse(hours, nameof(hours), "a finite number of hours");
@@ -16,12 +18,13 @@ public static class Bearing
     }
 
     /// <summary>Unit vector that points from the middle of the section towards the bearing.</summary>
+    /// <param name="hours">Clock, in hours, any finite number.</param>
     public static PlanePoint Direction(double hours)
     {
         var (sin, cos) = Math.SinCos(Clock(hours) % 12 * Math.PI / 6);
         return new(sin, cos);
     }
 
-    /// <summary>Bearing of a direction, hours above 0 up to 12; straight up for a direction without length.</summary>
+    /// <summary>Bearing of a direction, in hours, above 0 up to 12; straight up for a direction without length.</summary>
     public static double Of(PlanePoint direction) => Clock(Math.Atan2(direction.X, direction.Y) * 6 / Math.PI);
 }

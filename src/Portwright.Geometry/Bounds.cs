@@ -1,10 +1,16 @@
 namespace Portwright.Geometry;
 
 /// <summary>The upright rectangle around an outline, m.</summary>
+/// <param name="Left">m.</param>
+/// <param name="Bottom">m.</param>
+/// <param name="Right">m.</param>
+/// <param name="Top">m.</param>
 public readonly record struct Bounds(double Left, double Bottom, double Right, double Top)
 {
+    /// <summary>m.</summary>
     public double Width => Right - Left;
 
+    /// <summary>m.</summary>
     public double Height => Top - Bottom;
 
     internal static Bounds Around(IReadOnlyList<PlanePoint> points)

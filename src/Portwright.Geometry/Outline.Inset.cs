@@ -21,6 +21,7 @@ public sealed partial class Outline
     /// The line a distance in from the wall: the opening cut by each wall moved inwards. Null where nothing is left, and for a wall that is not convex: there the line may fall into pieces.
     /// </summary>
     /// <param name="depth">m, zero or above.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside the range given.</exception>
     public Outline? Inset(double depth)
     {
         Require.NotNegative(depth, nameof(depth), "m");

@@ -42,7 +42,7 @@ public sealed partial class Outline
     public double DistanceToWall(PlanePoint p) => p.To(NearestWall(p));
 
     /// <summary>The first wall met from <see cref="BearingCentre"/> towards a bearing.</summary>
-    /// <param name="bearingHours">Clock hours, any finite number; 12 the roof, 3 the centre side.</param>
+    /// <param name="bearingHours">Clock hours, any finite number; 12 the roof, 3 the centre side, in hours.</param>
     public PlanePoint WallAt(double bearingHours)
     {
         var direction = Bearing.Direction(bearingHours);
@@ -50,11 +50,13 @@ public sealed partial class Outline
     }
 
     /// <summary>Distance from <see cref="BearingCentre"/> to the wall at a bearing, m: the depth at which the middle is reached.</summary>
+    /// <param name="bearingHours">Clock as the record keeps it, in hours, any finite number.</param>
     public double DepthOfCentre(double bearingHours) => FirstWall(BearingCentre, Bearing.Direction(bearingHours));
 
     /// <summary>The point a distance in from the wall, on the line from the wall at a bearing to <see cref="BearingCentre"/> and on past it.</summary>
-    /// <param name="bearingHours">Clock hours, any finite number.</param>
+    /// <param name="bearingHours">Clock hours, any finite number, in hours.</param>
     /// <param name="depthFromWall">m, zero or above. Past the far wall the point lies outside: ask <see cref="Contains"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A number is outside the range given.</exception>
     public PlanePoint PointAt(double bearingHours, double depthFromWall)
     {
         Require.NotNegative(depthFromWall, nameof(depthFromWall), "m");

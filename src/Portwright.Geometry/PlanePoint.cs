@@ -1,6 +1,8 @@
 namespace Portwright.Geometry;
 
 /// <summary>A point of a section's plane, m: X towards the centre side, Y towards the roof.</summary>
+/// <param name="X">m.</param>
+/// <param name="Y">m.</param>
 public readonly record struct PlanePoint(double X, double Y)
 {
     /// <summary>Distance to another point, m.</summary>
@@ -10,6 +12,7 @@ public readonly record struct PlanePoint(double X, double Y)
 
     public static PlanePoint operator -(PlanePoint a, PlanePoint b) => new(a.X - b.X, a.Y - b.Y);
 
+    /// <param name="factor">No unit.</param>
     public static PlanePoint operator *(PlanePoint a, double factor) => new(a.X * factor, a.Y * factor);
 
     /// <summary>Twice the area of the triangle (origin, a, b), m2; above zero when b lies counter-clockwise of a.</summary>

@@ -1,8 +1,9 @@
 using System.Globalization;
 
-namespace Portwright.Geometry;
+namespace Portwright;
 
 /// <summary>Refuses arguments outside their stated range: a programmer's mistake, so it throws.</summary>
+/// <remarks>One file, compiled into every room that reckons in figures, so that none of them has to show it to the others.</remarks>
 internal static class Require
 {
     public static double Positive(double value, string name, string unit)

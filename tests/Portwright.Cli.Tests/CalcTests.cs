@@ -62,6 +62,65 @@ public sealed class CalcTests
     }
 
     [Fact]
+    public void A_range_says_beforehand_what_it_will_read_afterwards()
+    {
+        string[] scale = ["--full-scale", "300cfm", "--test-pressure", "25inH2O", "--barometer", "985hPa", "--temperature", "27C", "--direction", "blow"];
+        var reading = Shell.Json(["calc", "range", "--flow", "240cfm", .. scale]);
+        var area = reading["working"]!["effective_area_m2"]!.GetValue<double>();
+        var percent = reading["answer"]!["reading"]!.GetValue<double>() * 100;
+        Assert.InRange(percent, 60, 100);
+        var read = Shell.Json(["calc", "percent", "--reading", $"{percent:R}%", .. scale])["answer"]!["effective_area_m2"]!.GetValue<double>();
+        Assert.Equal(1, read / area, 1e-9);
+    }
+
+    [Fact]
+    public void A_range_too_small_for_the_port_says_so() =>
+        Assert.Contains("past the end", Shell.Run("calc", "range", "--flow", "260cfm", "--full-scale", "250cfm").Output);
+
+    [Fact]
+    public void Trials_bear_out_a_small_doubt_and_give_a_large_one_away()
+    {
+        double Over(string dp) => Shell.Json("calc", "pitot", "--dp", dp, "--trials", "20000")["working"]!["speed_trials_over_law"]!.GetValue<double>();
+        // Of 20,000 trials the scatter is known to half a percent.
+        Assert.Equal(1, Over("28inH2O +- 0.2inH2O"), 0.01);
+        Assert.True(Over("1 inH2O +- 0.4 inH2O") > 1.015);
+        Assert.Contains("no answer for", Shell.Run("calc", "pitot", "--dp", "1 inH2O +- 0.7 inH2O", "--trials", "20000").Error);
+        var none = Shell.Run("calc", "pitot", "--dp", "1inH2O", "--trials", "20000");
+        Assert.Equal(2, none.ExitCode);
+        Assert.Contains("none was", none.Error);
+        Assert.Equal(2, Shell.Run("calc", "pitot", "--dp", "1inH2O +- 0.1inH2O", "--trials", "10").ExitCode);
+    }
+
+    [Fact]
+    public void A_traverse_makes_the_flow_of_its_mean_speed()
+    {
+        // 100 ft/s through a square foot is 6,000 cfm.
+        var answer = Shell.Json("calc", "traverse", "--width", "12in", "--height", "12in", "--points", "4", "--of", "speed", string.Join(' ', Enumerable.Repeat("100", 16)))["answer"]!;
+        Assert.Equal(6000 * 0.0004719474432, answer["volume_flow_m3_s"]!.GetValue<double>(), 1e-9);
+        Assert.Equal(2, Shell.Run("calc", "traverse", "--diameter", "4in", "--points", "3", "0.6 0.7").ExitCode);
+        Assert.Equal(2, Shell.Run("calc", "traverse", "--diameter", "4in", "--rule", "rectangle").ExitCode);
+        Assert.Equal(2, Shell.Run("calc", "traverse").ExitCode);
+    }
+
+    [Fact]
+    public void A_slow_drift_is_seen_in_the_average_of_checks_that_are_each_a_go()
+    {
+        const string slow = "152.0 151.8 152.3 152.1 152.5 152.4 152.7 152.6";
+        Assert.Equal("drifted", Shell.Json("calc", "drift", slow, "--centre", "152.0", "--sigma", "0.25")["answer"]!["answer"]!.GetValue<string>());
+        Assert.Equal("no drift", Shell.Json("calc", "drift", slow, "--centre", "152.0", "--sigma", "0.5")["answer"]!["answer"]!.GetValue<string>());
+        Assert.Equal(2, Shell.Run("calc", "drift", "152 152.1").ExitCode);
+        Assert.Equal(2, Shell.Run("calc", "drift", slow, "--centre", "152").ExitCode);
+    }
+
+    [Fact]
+    public void A_column_needs_to_know_its_fluid()
+    {
+        var shell = Shell.Run("calc", "tube", "--length", "6in");
+        Assert.Equal(2, shell.ExitCode);
+        Assert.Contains("--water-temperature", shell.Error);
+    }
+
+    [Fact]
     public void A_wrong_word_is_named_with_the_right_one()
     {
         var shell = Shell.Run("calc", "pitot", "--temprature", "75F");

@@ -23,6 +23,9 @@ public sealed class PublishedByCalcTests
     public static TheoryData<PublishedCase> Windows =>
         [.. PublishedCases.Read("valve-port-engine", "window-"), .. PublishedCases.Read("geometry-and-flow", "window-b-")];
 
+    public static TheoryData<PublishedCase> Traverses =>
+        [.. PublishedCases.Read("geometry-and-flow", "traverse-log-linear-"), .. PublishedCases.Read("geometry-and-flow", "traverse-log-tchebycheff-")];
+
     [Theory, MemberData(nameof(Orifices))]
     public void Calc_orifice_flows_as_published(PublishedCase c)
     {
@@ -95,6 +98,57 @@ public sealed class PublishedByCalcTests
         c.Check("lift_2_3_mm", working["lift_2_3_m"] / 1e-3);
         c.Check("curtain_area_mm2", working["curtain_area_m2"] / 1e-6);
         c.Check("lift_over_diameter", working["lift_over_diameter"]);
+    }
+
+    [Theory, MemberData(nameof(Traverses))]
+    public void Calc_traverse_puts_the_probe_where_it_is_published(PublishedCase c)
+    {
+        var (count, rule) = ((int)c.In("points_a_radius"), c.Id.Contains("tchebycheff", StringComparison.Ordinal) ? "log-tchebycheff" : "log-linear");
+        var (answer, _) = Calc("traverse", "--diameter", "1m", "--points", $"{count}", "--rule", rule);
+        var expected = c.Expected["wall_distance_over_diameter"]!.AsArray().Select(v => v!.GetValue<double>()).ToArray();
+        Assert.Equal(expected.Length, answer.Count);
+        for (var i = 0; i < expected.Length; i++) Assert.Equal(1, answer[$"point_{i + 1}_m"] / expected[i], 1e-9);
+    }
+
+    [Fact]
+    public void Calc_drift_averages_as_the_handbook_does()
+    {
+        var c = PublishedCases.Read("geometry-and-flow", "chart-nist-ewma").Single();
+        var (answer, _) = Calc("drift", string.Join(' ', c.List("x").Select(x => Si(x, ""))), "--of", "number",
+            "--centre", Si(c.In("start"), ""), "--sigma", Si(c.In("s"), ""), "--weight", Si(c.In("lambda_"), ""));
+        // Printed to two decimals; so many checks are on it that the limits are those of many.
+        Assert.Equal(c.Expected["ewma"]!.AsArray()[^1]!.GetValue<double>(), answer["average"], 0.00501);
+        c.Check("upper_limit", answer["upper_limit"], 1e-4);
+        c.Check("lower_limit", answer["lower_limit"], 1e-4);
+    }
+
+    [Fact]
+    public void Calc_drift_knows_how_long_single_checks_hide_a_shift_of_one_sigma()
+    {
+        var c = PublishedCases.Read("geometry-and-flow", "chart-run-length-").Single(c => c.In("shift_sigma") == 1);
+        var (_, working) = Calc("drift", "50 51", "--of", "number", "--centre", "50", "--sigma", "1");
+        c.Check("average_run_length", working["run_length_of_single_checks"]);
+    }
+
+    [Fact]
+    public void Calc_line_finds_the_certified_line_of_Norris()
+    {
+        var c = PublishedCases.Read("valve-port-engine", "strd-norris").Single();
+        var (answer, working) = Calc(["line", .. c.List("x").Zip(c.List("y"), (x, y) => $"{Si(x, "")}:{Si(y, "")}")]);
+        c.Check("b0", answer["intercept"]);
+        c.Check("b1", answer["slope"]);
+        c.Check("sd_b0", answer["standard_uncertainty_intercept"]);
+        c.Check("sd_b1", answer["standard_uncertainty_slope"]);
+        c.Check("residual_sd", working["scatter"]);
+    }
+
+    /// <summary>Weighed water of 16 degC, 998.9468 kg/m3 (see the check of the density itself): a metre of it at standard gravity.</summary>
+    [Fact]
+    public void Calc_tube_weighs_the_water_in_it()
+    {
+        var (answer, working) = Calc("tube", "--length", "1m", "--water-temperature", "16C");
+        Assert.Equal(998.9468, working["fluid_density_kg_m3"], 0.0018);
+        Assert.Equal(998.9468 * 9.80665, answer["differential_pa"], 0.02);
     }
 
     private static string Si(double value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:R} {unit}").TrimEnd();

@@ -32,11 +32,12 @@ public sealed class RecordVerbTests : IDisposable
     public void A_sheet_in_json_carries_si_numbers_with_their_doubt()
     {
         var sheet = Shell.Json("sheet", "head B intake 2", "--cut", "3", "--data", _data);
-        var last = sheet["lifts"]!.AsArray()[^1]!;
-        Assert.Equal(0.600 * 0.0254, last["lift_m"]!.GetValue<double>(), 1e-9);
-        Assert.InRange(last["flow_m3_s"]!.GetValue<double>() / 0.0004719474432, 240, 260);
-        Assert.True(last["expanded_uncertainty_95_flow_m3_s"]!.GetValue<double>() > 0);
-        Assert.Equal("real", sheet["against_last"]!["whole_curve"]!["verdict"]!.GetValue<string>());
+        var last = sheet["over-lift"]!["lifts"]!["rows"]!.AsArray()[^1]!;
+        Assert.Equal(0.600 * 0.0254, last["lift"]!["value"]!.GetValue<double>(), 1e-9);
+        Assert.Equal("volume-flow", last["flow"]!["dimension"]!.GetValue<string>());
+        Assert.InRange(last["flow"]!["value"]!.GetValue<double>() / 0.0004719474432, 232, 250);
+        Assert.True(last["flow"]!["expanded"]!.GetValue<double>() > 0);
+        Assert.Equal("gain", sheet["flow"]!["headline"]!["against-cut-2"]!["verdict"]!.GetValue<string>());
     }
 
     [Fact]
@@ -62,7 +63,7 @@ public sealed class RecordVerbTests : IDisposable
     {
         var file = _folder.File("sweep.csv");
         File.WriteAllText(file, "lift,flow %\n.100,18.2\n.200,37.4\n.300,57.0\n");
-        string[] import = ["import", file, "--port-name", "head B intake 3", "--cut", "0", "--range", "4", "--data", _data];
+        string[] import = ["import", file, "--port-name", "head B intake 3", "--cut", "0", "--range", "large", "--data", _data];
         var before = Entries();
         var shown = Shell.Run(import);
         Assert.True(shown.ExitCode == 0, shown.Error);
@@ -80,12 +81,27 @@ public sealed class RecordVerbTests : IDisposable
     }
 
     [Fact]
+    public void The_day_an_import_says_is_the_day_of_the_test_on_every_sheet()
+    {
+        var file = _folder.File("old-sweep.csv");
+        File.WriteAllText(file, "lift,flow %\n.100,18.2\n.200,37.4\n.300,57.0\n");
+        var saved = Shell.Run("import", file, "--port-name", "head A intake 4", "--cut", "1", "--done", "bowl blended", "--date", "2019-11-05", "--range", "large", "--data", _data, "--yes");
+        Assert.True(saved.ExitCode == 0, saved.Error);
+        string[] sheet = ["sheet", "head A intake 4", "--cut", "1", "--data", _data];
+        Assert.Contains("5 Nov 2019", Shell.Run(sheet).Output);
+        Assert.Equal("5 Nov 2019", Shell.Json(sheet)["title-block"]!["tested"]!["value"]![0]!.GetValue<string>());
+        var html = _folder.File("old.html");
+        Assert.Equal(0, Shell.Run([.. sheet, "--html", html]).ExitCode);
+        Assert.Contains("5 Nov 2019", File.ReadAllText(html), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_file_with_a_damaged_cell_is_refused_with_the_cell_named_and_nothing_saved()
     {
         var file = _folder.File("sweep.csv");
         File.WriteAllText(file, "lift,flow %\n.100,18.2\n.200,3#.4\n.300,57.0\n");
         var before = Entries();
-        var shell = Shell.Run("import", file, "--port-name", "head B intake 3", "--range", "4", "--yes", "--data", _data);
+        var shell = Shell.Run("import", file, "--port-name", "head B intake 3", "--range", "large", "--yes", "--data", _data);
         Assert.Equal(3, shell.ExitCode);
         Assert.Contains("row 3, column B", shell.Output);
         Assert.Equal(before, Entries());
@@ -96,9 +112,9 @@ public sealed class RecordVerbTests : IDisposable
     {
         var file = _folder.File("sweep.csv");
         File.WriteAllText(file, "lift,flow cfm\n.100,55\n.200,112\n");
-        var shell = Shell.Run("import", file, "--port-name", "head B intake 3", "--range", "4", "--yes", "--data", _data);
+        var shell = Shell.Run("import", file, "--port-name", "head B intake 3", "--range", "large", "--yes", "--data", _data);
         Assert.Equal(2, shell.ExitCode);
-        Assert.Contains("range 4 is read in %", shell.Error.ReplaceLineEndings(" "));
+        Assert.Contains("range large is read in %", shell.Error.ReplaceLineEndings(" "));
     }
 
     [Fact]
@@ -128,7 +144,7 @@ public sealed class RecordVerbTests : IDisposable
     [Fact]
     public void A_plate_far_off_its_certificate_says_stop_with_an_exit_code_of_its_own()
     {
-        var shell = Shell.Run("check", "--plate", "large", "--range", "4", "--reading", "70%", "--leak-range", "2", "--leak", "0.2%",
+        var shell = Shell.Run("check", "--plate", "103", "--range", "large", "--reading", "70%", "--leak-range", "small", "--leak", "0.2%",
             "--barometer", "29.3inHg", "--temperature", "68F", "--humidity", "45%", "--data", _data);
         Assert.Equal(1, shell.ExitCode);
         Assert.Contains("STOP", shell.Output);

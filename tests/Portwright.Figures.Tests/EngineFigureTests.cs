@@ -12,45 +12,12 @@ public sealed class EngineFigureTests
 {
     private static readonly FigureSize[] Sizes = [new(620, 470, 15), new(344, 420, 12.5), FigureSize.Paper];
 
-    private static EngineAnswer Answer()
-    {
-        var shop = new InventedShop();
-        var reductions = new Reductions(shop.Bench.Ledger);
-        var plan = new EnginePlan(Bore: 0.1016, Stroke: 0.0889, Cylinders: 8, LowestSpeed: 2500, HighestSpeed: 6500, IntakeCam: new CamLift(0.0087, 1.5, 0), ExhaustCam: new CamLift(0.0083, 1.5, 0));
-        var question = EngineQuestion.Of(PlanInFull.Of(plan, EnginePorts.Of(reductions, shop.Bench.JobId)), EngineChoice.Of(reductions, shop.Bench.JobId).Pair(reductions), out _)!;
-        return question.Answer([.. question.Tasks().Select((t, i) => Invented(t.TurnsASecond, i))]);
-    }
-
-    private static OperatingPoint Invented(double turns, int i)
-    {
-        var torque = 520 - 0.06 * (turns - 80) * (turns - 80) + i % 7 + 0.3 * (i % 24);
-        return new()
-        {
-            TurnsASecond = turns,
-            VolumetricEfficiency = torque / 500,
-            TrappedMass = 5e-4,
-            Residual = 0.02 + 0.0001 * i % 0.03,
-            Reversion = 4 / turns,
-            FreshLost = 0.01,
-            PeakPressure = 7e6,
-            IndicatedPressure = 1.2e6,
-            PumpingPressure = -3e4,
-            FrictionPressure = 1e5,
-            Torque = torque,
-            Power = torque * 2 * Math.PI * turns,
-            Cycles = 5,
-            LastChange = 1e-5,
-            Steps = 1000,
-            IsSettled = true,
-        };
-    }
-
     [Theory]
     [InlineData(UnitSystem.UsCustomary)]
     [InlineData(UnitSystem.Si)]
     public void Every_figure_of_the_run_is_readable_from_phone_to_paper(UnitSystem units)
     {
-        var answer = Answer();
+        var answer = InventedEngine.Answer();
         var speeds = EngineSpeed.Of(answer);
         foreach (var size in Sizes)
         {
@@ -67,7 +34,7 @@ public sealed class EngineFigureTests
     [Fact]
     public void The_best_torque_is_named_with_its_doubt_and_its_speed()
     {
-        var speeds = EngineSpeed.Of(Answer());
+        var speeds = EngineSpeed.Of(InventedEngine.Answer());
         var best = speeds.MaxBy(s => s.Torque.Value)!;
         var said = $"{Print.WithDoubt(best.Torque.Value, best.Torque.Expanded(), Dimension.Torque, UnitSystem.UsCustomary)} at {best.Point.RevolutionsAMinute:0} rpm";
         Assert.Contains(TorqueAndPower.Of(speeds, UnitSystem.UsCustomary).Texts(), t => t.Words == said);
@@ -76,7 +43,7 @@ public sealed class EngineFigureTests
     [Fact]
     public void A_lift_that_pays_has_its_bar_up_and_one_that_harms_has_a_hollow_bar_down()
     {
-        var answer = Answer();
+        var answer = InventedEngine.Answer();
         var bars = WorthOverLift.Bars(answer, PortKind.Intake, UnitSystem.UsCustomary);
         var drawn = WorthOverLift.Of(answer, PortKind.Intake, UnitSystem.UsCustomary).Touchables().ToList();
         Assert.Equal(bars.Count, drawn.Count);
@@ -90,7 +57,7 @@ public sealed class EngineFigureTests
     [Fact]
     public void Worth_is_shown_for_one_percent()
     {
-        var answer = Answer();
+        var answer = InventedEngine.Answer();
         Assert.Equal(answer.Worth.Intake.Select(w => w.Torque / 100), WorthOverLift.Bars(answer, PortKind.Intake, UnitSystem.Si).Select(b => b.Torque));
     }
 

@@ -1,5 +1,5 @@
 using Portwright.Physics.Uncertainty;
-using Portwright.Shop.Plan;
+using Portwright.Shop.Targets;
 using Portwright.Shop.Units;
 
 namespace Portwright.Figures.Tests;

@@ -1,5 +1,8 @@
+using Portwright.Engine.Runs;
 using Portwright.Physics.TestPiece;
+using Portwright.Shop.Ports;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Tests;
@@ -17,11 +20,11 @@ internal sealed class InventedShop
     {
         _random = new Random(seed);
         var plates = new[] { new CheckPlate("P-38", 0.00068, 0.0000012, "invented certificate 12") };
-        Bench = new SimulatedBench(Ranges.OfEachKind.First(r => r.Name == "laminar") with { Name = "4" }, plates: plates) { LeakArea = 4e-6, TrueFactor = 1.004 };
+        Bench = new SimulatedBench(Ranges.OfEachKind.First(r => r.Name == "laminar") with { Name = "large" }, plates: plates) { LeakArea = 4e-6, TrueFactor = 1.004 };
         Restate(Bench.BenchId, null, Bench.Card with { Doubt = BenchDoubt.Unknown with { SetUpScatter = 0.0035, SetUpDegrees = 12 } });
         Restate(Bench.JobId, Bench.JobId, new Job($"Tamarack eight{words}", "", new EnginePlan(Cylinders: 8, IntakeCam: new CamLift(0.0087, 1.5, 0), ExhaustCam: new CamLift(0.0083, 1.5, 0), Fuel: "petrol")));
         Restate(Bench.HeadId, Bench.JobId, new Head($"head B{words}"));
-        var data = valve ? new ValveData(0.0513, Math.PI / 4, 0.0016, 0.0455, 0.0087) : null;
+        var data = valve ? new ValveData(0.0504, Math.PI / 4, 0.0016, 0.0447, 0.0084) : null;
         Restate(Bench.PortId, Bench.JobId, new Port(Bench.HeadId, PortKind.Intake, 2, false, data));
         if (mornings) Mornings(26);
         for (var c = 0; c < cuts; c++) Sweep(Bench.PortId, c, 1 + 0.035 * c - (c == 2 ? 0.02 : 0), lifts, testPressure, $"{(c == 0 ? "as received" : "bowl blended, short side laid back .030")}{words}");
@@ -40,13 +43,15 @@ internal sealed class InventedShop
 
     public SimulatedBench Bench { get; }
 
+    public PortAtCut AtCut(Guid? cut = null) => PortAtCut.Of(new Reductions(Bench.Ledger), Bench.PortId, cut, new NoRuns());
+
     public PortSheet Sheet() => PortSheet.Of(Bench.Ledger, Bench.PortId);
 
     public PortSurvey Survey() => PortSurvey.Of(Bench.Ledger, Bench.PortId);
 
     public JobBoard Board() => JobBoard.Of(Bench.Ledger, Bench.JobId);
 
-    private void Restate(Guid subject, Guid? job, Fact fact) => Bench.Put(Entry.About(subject, job, fact, SimulatedBench.Morning.AddHours(1), "J. Doe"));
+    private void Restate(Guid subject, Guid? job, Fact fact) => Bench.Put(Entry.About(subject, job, fact, SimulatedBench.Morning.AddHours(1), "A.W."));
 
     private static double Area(double lift) => 0.00118 * Math.Tanh(lift / 0.0115);
 
@@ -55,7 +60,7 @@ internal sealed class InventedShop
         Bench.NextDay();
         var cut = Bench.Add(new Cut(port, number, done, new DateOnly(2025, 4, 1).AddDays(number)));
         var sweep = Bench.Add(new Sweep(
-            cut, Bench.BenchId, direction, "4", Typed.Of(pressure, "inH2O"),
+            cut, Bench.BenchId, direction, "large", Typed.Of(pressure, "inH2O"),
             [.. Enumerable.Range(1, planned ?? lifts).Select(i => Typed.Of(Math.Round(0.05 * i, 3), "in"))], Fitted: "entry radius"));
         Bench.Add(new WeatherReading(sweep, Typed.Of(Bench.Room.Pressure, "Pa"), PressureKind.Station, null, Typed.Of(Bench.Room.Temperature, "K"), Typed.Of(45, "%")));
         Bench.ReadLeak(sweep, pressure);
@@ -76,4 +81,12 @@ internal sealed class InventedShop
             Bench.Add(new MorningCheck(Bench.BenchId, new DateOnly(2025, 2, 1).AddDays(day), Bench.Air(), Bench.ReadPlate("P-38", 4e-7), [plate]), null);
         }
     }
+}
+
+/// <summary>No engine was run.</summary>
+internal sealed class NoRuns : IKeptPoints
+{
+    public OperatingPoint? Find(string key) => null;
+
+    public void Keep(string key, OperatingPoint point) => throw new InvalidOperationException("Nothing is run here.");
 }

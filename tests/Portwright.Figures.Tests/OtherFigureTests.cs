@@ -27,7 +27,7 @@ public sealed class OtherFigureTests
     public void A_control_chart_is_readable_whatever_the_mornings() =>
         Gen.Select(Gen.Double[-0.02, 0.02].Array[1, 80], Gen.Bool).Sample((values, wild) =>
         {
-            var chart = PlateChart.Of("P-38", "4", [.. values.Select((v, i) => (new DateOnly(2025, 1, 1).AddDays(i), Estimate.Exact(1 + v * (wild && i == values.Length - 1 ? 9 : 1))))]);
+            var chart = PlateChart.Of("P-38", "large", [.. values.Select((v, i) => (new DateOnly(2025, 1, 1).AddDays(i), Estimate.Exact(1 + v * (wild && i == values.Length - 1 ? 9 : 1))))]);
             DrawingChecks.IsReadable(PlateControlChart.Draw(chart, FigureSize.Wide with { Height = 360 }));
             DrawingChecks.IsReadable(PlateControlChart.Draw(chart, FigureSize.Narrow with { Height = 280 }), 11);
         }, iter: 200);
@@ -36,7 +36,7 @@ public sealed class OtherFigureTests
     public void A_morning_outside_the_limits_is_marked_by_shape_and_by_word()
     {
         var values = Enumerable.Range(0, 30).Select(i => i == 29 ? 1.03 : 1 + 0.001 * (i % 3 - 1)).ToArray();
-        var chart = PlateChart.Of("P-38", "4", [.. values.Select((v, i) => (new DateOnly(2025, 1, 1).AddDays(i), Estimate.Exact(v)))]);
+        var chart = PlateChart.Of("P-38", "large", [.. values.Select((v, i) => (new DateOnly(2025, 1, 1).AddDays(i), Estimate.Exact(v)))]);
         var drawing = PlateControlChart.Draw(chart, FigureSize.Wide);
         Assert.Contains(drawing.Texts(), t => t.Words == "outside the limits");
         Assert.Single(drawing.Seen().OfType<Area>(), a => a.Fill == Role.Thin);

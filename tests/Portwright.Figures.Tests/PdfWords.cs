@@ -12,6 +12,7 @@ internal static partial class PdfWords
     {
         var objects = Objects(pdf);
         var words = new StringBuilder();
+        var fonts = new Dictionary<int, Dictionary<int, string>>();
         foreach (var (_, body, stream) in objects.Where(o => o.Stream is not null && !o.Body.Contains("/Length1", StringComparison.Ordinal)))
         {
             var content = Encoding.Latin1.GetString(stream!);
@@ -21,7 +22,8 @@ internal static partial class PdfWords
             {
                 if (m.Groups["font"].Success)
                 {
-                    letters = Letters(objects, int.Parse(m.Groups["font"].Value, CultureInfo.InvariantCulture));
+                    var font = int.Parse(m.Groups["font"].Value, CultureInfo.InvariantCulture);
+                    if (!fonts.TryGetValue(font, out letters!)) fonts[font] = letters = Letters(objects, font);
                     words.Append('\n');
                 }
                 else

@@ -6,7 +6,7 @@ namespace Portwright.Reference;
 public sealed class WaterDensityChecks
 {
     /// <summary>
-    /// Determination of the absolute density of water at 16 degC and 0.101325 MPa (hydrostatic weighing of fused-quartz spheres; figures from its abstract, authors from memory: Masui, Fujii, Takenaka):
+    /// Determination of the absolute density of water at 16 degC and 0.101325 MPa (hydrostatic weighing of fused-quartz spheres; figures from its abstract, which was opened; the authors, Masui, Fujii and Takenaka, from memory):
     /// 998.9468 kg/m3 with a standard uncertainty of 0.0006, and a maximum of 999.9756 with 0.0008. Three standard uncertainties.
     /// </summary>
     [Theory]
@@ -28,7 +28,7 @@ public sealed class WaterDensityChecks
         }
     }
 
-    /// <summary>A gram of water weighed at 20 degC in air at 101.3 kPa fills 1.0029 cm3 (ISO 8655-6, table of Z; from memory).</summary>
+    /// <summary>A gram of water weighed at 20 degC in air at 101.3 kPa fills 1.0029 cm3: the table of Z after ISO 8655-6 as printed in a pipette's manual (Sartorius, Picus, p. 34). The standard itself was not opened.</summary>
     [Fact]
     public void A_gram_on_the_balance_fills_1_0029_cubic_centimetres() =>
         Assert.Equal(1.0029, BuretteVolume.FromMass(0.001, WaterDensity.At(20), 20, 0) * 1e6, 0.00005);

@@ -104,7 +104,7 @@ public sealed class AirTests(Chromium chromium, AirTests.DemoPorts demo) : IClas
         await page.GetByText("Add the station").ClickAsync();
         await page.FillAsync("#f-readings", "1.25 1.95");
         await page.GetByText("Save section A").ClickAsync();
-        await page.GetByText("share of valve").WaitForAsync();
+        await page.GetByText("of the valve, by area").WaitForAsync();
         await page.GetByRole(AriaRole.Link, new() { Name = "air speeds" }).ClickAsync();
         await page.GetByText("Start the ring at A").ClickAsync();
         foreach (var (key, text) in new[] { ("middle", "15.1"), ("12", "14.2"), ("3", "14.8"), ("6", "11.0"), ("9", "14.4") })

@@ -31,32 +31,32 @@ public sealed class RangeTests : IAsyncLifetime
     [Fact]
     public async Task A_range_in_use_keeps_its_name()
     {
-        var answer = await Save("4", "percent", ("name", "four"));
-        Assert.Contains("Range 4 is used by 1 sweep: called four, they would not find their meter. Leave it as it is, and add a new range with a new name.", answer, StringComparison.Ordinal);
-        Assert.NotNull(Card().RangeNamed("4"));
+        var answer = await Save("large", "percent", ("name", "main hole"));
+        Assert.Contains("Range large is used by 1 sweep: called main hole, they would not find their meter. Leave it as it is, and add a new range with a new name.", answer, StringComparison.Ordinal);
+        Assert.NotNull(Card().RangeNamed("large"));
     }
 
     [Fact]
     public async Task A_range_in_use_stays_the_kind_of_meter_it_is()
     {
-        var answer = await Save("4", "direct", ("name", "4"));
-        Assert.Contains("Range 4 is used by 1 sweep: read as another kind of meter, their results would break.", answer, StringComparison.Ordinal);
-        Assert.IsType<PercentCard>(Card().RangeNamed("4")!.Meter);
+        var answer = await Save("large", "direct", ("name", "large"));
+        Assert.Contains("Range large is used by 1 sweep: read as another kind of meter, their results would break.", answer, StringComparison.Ordinal);
+        Assert.IsType<PercentCard>(Card().RangeNamed("large")!.Meter);
     }
 
     [Fact]
     public async Task Better_numbers_of_the_same_meter_are_taken()
     {
-        Assert.Equal("", await Save("4", "percent", ("name", "4"), ("full", "310")));
-        Assert.Equal(310 * 0.3048 * 0.3048 * 0.3048 / 60, ((PercentCard)Card().RangeNamed("4")!.Meter).FullScaleFlow, 9);
+        Assert.Equal("", await Save("large", "percent", ("name", "large"), ("full", "310")));
+        Assert.Equal(310 * 0.3048 * 0.3048 * 0.3048 / 60, ((PercentCard)Card().RangeNamed("large")!.Meter).FullScaleFlow, 9);
     }
 
     [Fact]
     public async Task A_range_nobody_used_may_be_called_and_be_what_one_likes()
     {
-        Assert.Equal("", await Save("readout", "percent", ("name", "5")));
-        Assert.Equal(["4", "5"], Card().Ranges.Select(r => r.Name));
-        Assert.IsType<PercentCard>(Card().RangeNamed("5")!.Meter);
+        Assert.Equal("", await Save("readout", "percent", ("name", "middle")));
+        Assert.Equal(["large", "middle"], Card().Ranges.Select(r => r.Name));
+        Assert.IsType<PercentCard>(Card().RangeNamed("middle")!.Meter);
     }
 
     [Fact]
@@ -91,8 +91,8 @@ public sealed class RangeTests : IAsyncLifetime
             "Range readout is used by 1 sweep, 1 calibration and 2 morning checks: without it they would have no meter. Leave it as it is, and add a new range with a new name.",
             use.Against(readout, null));
         Assert.Null(use.Against(readout, readout with { Resolution = 0.5 }));
-        Assert.Equal(2, RangeUse.Of(record, _seed.Bench, "4").Sweeps);
-        Assert.False(RangeUse.Of(record, Guid.NewGuid(), "4").IsUsed);
+        Assert.Equal(2, RangeUse.Of(record, _seed.Bench, "large").Sweeps);
+        Assert.False(RangeUse.Of(record, Guid.NewGuid(), "large").IsUsed);
     }
 
     [Fact]

@@ -35,7 +35,7 @@ public sealed record Seed(Guid Bench, Guid Job, Guid Head, Guid Intake, Guid Cut
         journal.Append(Entry.About(
             sweep,
             job,
-            new Sweep(cut, bench, FlowDirection.Draw, "4", Typed.Of(28, "inH2O"), [.. Enumerable.Range(1, lifts).Select(i => Typed.Of(Math.Round(i * step, 4), "in"))]),
+            new Sweep(cut, bench, FlowDirection.Draw, "large", Typed.Of(28, "inH2O"), [.. Enumerable.Range(1, lifts).Select(i => Typed.Of(Math.Round(i * step, 4), "in"))]),
             Now));
         if (asked)
         {
@@ -44,7 +44,7 @@ public sealed record Seed(Guid Bench, Guid Job, Guid Head, Guid Intake, Guid Cut
                 job,
                 new WeatherReading(sweep, Typed.Of(29.3, "inHg"), PressureKind.Station, null, Typed.Of(70, "°F"), Typed.Of(45, "%")),
                 Now));
-            journal.Append(Entry.About(Guid.CreateVersion7(), job, new LeakReading(sweep, "4", Typed.Of(0.6, "%"), Typed.Of(28, "inH2O")), Now));
+            journal.Append(Entry.About(Guid.CreateVersion7(), job, new LeakReading(sweep, "large", Typed.Of(0.6, "%"), Typed.Of(28, "inH2O")), Now));
         }
 
         return sweep;
@@ -64,7 +64,7 @@ public sealed record Seed(Guid Bench, Guid Job, Guid Head, Guid Intake, Guid Cut
     public static BenchCard Card() => new(
         "Back bench",
         [
-            new RangeCard("4", new PercentCard(0.1416, 6974.5, RangeScale.SquareRoot, 1500), "%", 0.2, 0.008),
+            new RangeCard("large", new PercentCard(0.1416, 6974.5, RangeScale.SquareRoot, 1500), "%", 0.2, 0.008),
             new RangeCard("readout", new DirectCard(ReadoutBasis.ActualAtMeter, new AirCard()), "cfm", 0.1, 0.015),
         ],
         [new CheckPlate("plate 2", 0.0008, 0.000002, "certificate 12")],

@@ -53,7 +53,7 @@ internal static class CheckCommand
             return !health.IsSound ? ExitCode.File : morning is { Answer: not ChartAnswer.Go } ? ExitCode.LookOrStop : ExitCode.Done;
         }).Example(
             "portwright check",
-            "portwright check --plate large --range 4 --reading 88.4% --leak-range 2 --leak 0.6% --barometer 29.3inHg --temperature 68F --humidity 45%");
+            "portwright check --plate 103 --range large --reading 75.8% --leak-range small --leak 0.2% --barometer 29.3inHg --temperature 68F --humidity 45%");
     }
 
     private static void Text(Page page, RecordHealth health, BenchMorning? morning, bool today, bool saved)

@@ -58,7 +58,7 @@ internal sealed record TypedCheck(
         return new PlateReading(plate, on.Name, Number(reading, MeterOf.ReadingDimension(on), field), Number(TestPressure, Dimension.Pressure, "--test-pressure"));
     }
 
-    private static Refusal Missing(string option) => new($"{option} is missing. Example: portwright check --plate large --range 4 --reading 88.4% --barometer 29.3inHg --temperature 68F");
+    private static Refusal Missing(string option) => new($"{option} is missing. Example: portwright check --plate 103 --range large --reading 75.8% --barometer 29.3inHg --temperature 68F");
 
     private static Typed Number(string text, Dimension dimension, string field) =>
         TypedNumber.TryParse(text, dimension, UnitSystem.UsCustomary, field, out var typed, out var problem) ? typed : throw new Refusal(problem);

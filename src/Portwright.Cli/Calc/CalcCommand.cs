@@ -15,7 +15,8 @@ internal static class CalcCommand
         return command.Example(
             "portwright calc restate --flow 180cfm --from 10inH2O",
             "portwright calc pitot --dp \"28 inH2O +- 0.2 inH2O\"",
-            "portwright calc window --head 2.02in --throat 1.78in --lift .500",
+            "portwright calc pitot --dp \"1 inH2O +- 0.4 inH2O\" --trials 20000",
+            "portwright calc window --head 1.985in --throat 1.75in --lift .500",
             "portwright calc compare \"221.9 +- 1.1\" \"226.3 +- 1.2\"");
     }
 
@@ -38,10 +39,16 @@ internal static class CalcCommand
             Description = "doubt of a number typed elsewhere, as NAME=\"0.2 %\"; half of a 95 percent interval",
             HelpName = "NAME=VALUE",
         };
+        var trials = new Option<int?>("--trials")
+        {
+            Description = "draw the doubt this many times as well, to check its budget (100000 is enough for two figures)",
+            HelpName = "COUNT",
+        };
         var (json, si) = (CommandWords.Json(), CommandWords.Si());
         foreach (var (_, option) in numbers) command.Options.Add(option);
         foreach (var (_, option) in choices) command.Options.Add(option);
         command.Options.Add(doubts);
+        command.Options.Add(trials);
         command.Options.Add(json);
         command.Options.Add(si);
         command.SetAction(parsed =>
@@ -53,6 +60,7 @@ internal static class CalcCommand
             reader.Doubts(parsed.GetValue(doubts) ?? []);
             var given = reader.Read();
             var (working, answers) = calculation.Run(given);
+            if (parsed.GetValue(trials) is { } count) calculation.Draw(given, working, answers, count);
             var output = parsed.InvocationConfiguration.Output;
             if (parsed.GetValue(json)) CalcJson.Write(output, calculation.Name, given, calculation.Inputs, working, answers);
             else CalcPage.Write(output, Title(calculation), reader.Shown(), working, answers, system);

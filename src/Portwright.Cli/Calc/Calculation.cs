@@ -30,14 +30,44 @@ internal sealed record Calculation(
             throw new Refusal($"calc {Name}: {Sentence(outside)}");
         }
 
-        var doubted = given.Values.Where(v => v.Value.StandardUncertainty > 0).Select(v => v.Key).ToList();
-        var inputs = doubted.Select(n => given.Values[n]).ToArray();
+        var (doubted, inputs) = Doubted(given);
         var answers = working.Answers.Select((line, i) => new Answer(
             line,
             inputs.Length == 0 || !double.IsFinite(line.Value)
                 ? Estimate.Exact(double.IsFinite(line.Value) ? line.Value : 0)
                 : Propagation.Propagate(new AnswerOf(this, given, doubted, i), inputs))).ToList();
         return (working, answers);
+    }
+
+    /// <summary>The same doubt drawn instead of taken as straight (JCGM 101:2008): says whether the budget above it may be believed.</summary>
+    /// <exception cref="Refusal">No number is in doubt, there are too few trials, or the doubt reaches where the formula has no value.</exception>
+    public void Draw(Given given, Working working, IReadOnlyList<Answer> answers, int trials)
+    {
+        var (doubted, inputs) = Doubted(given);
+        if (inputs.Length == 0) throw new Refusal("--trials draws the doubt of what was typed, and none was: type it behind a number, as \"28 inH2O +- 0.1 inH2O\".");
+        if (trials < MonteCarlo.FewestTrials) throw new Refusal($"--trials {trials} is too few: type {MonteCarlo.FewestTrials} or more.");
+        for (var i = 0; i < answers.Count; i++)
+        {
+            var (line, law) = (answers[i].Line, answers[i].Estimate);
+            if (law.StandardUncertainty == 0) continue;
+            try
+            {
+                var drawn = MonteCarlo.Propagate(new AnswerOf(this, given, doubted, i), inputs, trials);
+                working.Line($"{line.Key}_trials_low", $"{line.Words}, of {trials} trials 95 percent above", drawn.Symmetric.Low, line.Dimension, "", "JCGM 101:2008, 7.7");
+                working.Line($"{line.Key}_trials_high", "and below", drawn.Symmetric.High, line.Dimension, "");
+                working.Line($"{line.Key}_trials_over_law", "scatter of the trials over the budget's", drawn.StandardUncertainty / law.StandardUncertainty, Shop.Units.Dimension.Ratio, "1 where the formula is nearly straight over its doubt; more with few repeats");
+            }
+            catch (ArgumentException)
+            {
+                throw new Refusal($"calc {Name}: the doubt typed reaches numbers the formula has no answer for. Make it smaller, or leave --trials out.");
+            }
+        }
+    }
+
+    private static (List<string> Names, InputEstimate[] Inputs) Doubted(Given given)
+    {
+        var names = given.Values.Where(v => v.Value.StandardUncertainty > 0).Select(v => v.Key).ToList();
+        return (names, [.. names.Select(n => given.Values[n])]);
     }
 
     private static string Sentence(ArgumentOutOfRangeException outside)

@@ -4,13 +4,14 @@ using Portwright.Cli.Terminal;
 using Portwright.Physics.Statistics;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Cli.Calc;
 
-/// <summary>The calculations that take lists: comparing, curves over lift, calibration, control charts, set-up scatter.</summary>
+/// <summary>The calculations that take lists: comparing, curves over lift, calibration, control charts, set-up scatter; the others have files of their own.</summary>
 internal static class ListCommands
 {
-    public static IEnumerable<Command> All() => [Compare(), Curve(), Calibrate(), Chart(), Scatter()];
+    public static IEnumerable<Command> All() => [Compare(), Curve(), Calibrate(), LineCommand.Make(), Chart(), DriftCommand.Make(), Scatter(), TraverseCommand.Make()];
 
     private static Command Compare()
     {
@@ -41,7 +42,7 @@ internal static class ListCommands
                 work.Plus("difference", "after less before", difference.Of, dimension, "common causes cancel, set-up scatter does not (JCGM 100:2008, 5.1.2)");
                 w.Line("probability_of_gain", "probability of a gain", difference.ProbabilityOfGain, Dimension.Ratio, "Student's t at the effective degrees of freedom", "JCGM 100:2008, annex G");
                 w.Line("p_value", "chance of such a difference by noise", difference.PValue, Dimension.Ratio, "two-sided");
-                w.Remark(VerdictWords.Sentence(difference));
+                w.Remark(VerdictWords.Explained(difference).In(UnitSystem.UsCustomary));
                 if (scatter == 0) w.Remark("No set-up scatter was given: right only where the head stayed on the bench between the two. Otherwise give --set-up, 0.7 % where nothing better is known (common practice, no source).");
                 work.Words.Add(("verdict", VerdictWords.Key(difference.Verdict)));
             },
@@ -138,9 +139,9 @@ internal static class ListCommands
 
     private static string Share(double share) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:F2} percent of the mean");
 
-    private static Option<string?> Kind() => new("--of") { Description = $"what the numbers are: {string.Join(", ", NumberList.Kinds.Keys)} (usual: flow)", HelpName = "WORD" };
+    public static Option<string?> Kind() => new("--of") { Description = $"what the numbers are: {string.Join(", ", NumberList.Kinds.Keys)} (usual: flow)", HelpName = "WORD" };
 
-    private static Command Make(string name, string summary, Argument[] arguments, Option[] options, Action<ParseResult, UnitSystem, ListWork> work, params string[] examples)
+    public static Command Make(string name, string summary, Argument[] arguments, Option[] options, Action<ParseResult, UnitSystem, ListWork> work, params string[] examples)
     {
         var command = new Command(name, summary);
         foreach (var argument in arguments) command.Arguments.Add(argument);

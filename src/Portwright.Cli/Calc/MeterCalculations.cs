@@ -18,6 +18,15 @@ internal static class MeterCalculations
         new("restate-at", "flow restated at test pressure", Dimension.Pressure, "28 inH2O"),
     ];
 
+    private static readonly Input[] Scale =
+    [
+        new("full-scale", "flow of the range at 100 percent", Dimension.VolumeFlow),
+        new("full-scale-dp", "differential at 100 percent", Dimension.Pressure, "6 inH2O"),
+        new("calibrated-at", "test pressure the range was calibrated at", Dimension.Pressure, "28 inH2O"),
+    ];
+
+    private static readonly Choice Marks = new("scale", "marks are percent of: flow (square-root) or differential (linear)", "square-root", "linear");
+
     private static readonly Choice Direction = new("direction", "which way the air goes", "draw", "blow");
 
     public static IReadOnlyList<Calculation> All { get; } =
@@ -40,12 +49,9 @@ internal static class MeterCalculations
             [Direction], Plate, "plate --diameter 2in --cd \"0.612 +- 0.5 %\" --dp 8inH2O --test-pressure 28inH2O"),
         new("percent", "percent-of-range scale",
             [
-                new("reading", "percent read off the scale", Dimension.Fraction),
-                new("full-scale", "flow of the range at 100 percent", Dimension.VolumeFlow),
-                new("full-scale-dp", "differential at 100 percent", Dimension.Pressure, "6 inH2O"),
-                new("calibrated-at", "test pressure the range was calibrated at", Dimension.Pressure, "28 inH2O"), .. Around,
+                new("reading", "percent read off the scale", Dimension.Fraction), .. Scale, .. Around,
             ],
-            [new("scale", "marks are percent of: flow (square-root) or differential (linear)", "square-root", "linear"), Direction],
+            [Marks, Direction],
             Percent, "percent --reading \"71.4 +- 0.2 %\" --full-scale 300cfm --test-pressure 28inH2O"),
         new("laminar", "linear (laminar) flow element",
             [
@@ -67,11 +73,20 @@ internal static class MeterCalculations
         new("tube", "pressure from the length read along a manometer tube",
             [
                 new("length", "length along the tube from its zero", Dimension.Length),
-                new("fluid-density", "density of the fluid", Dimension.Density),
+                Input.Optional("fluid-density", "density of the fluid; of water its temperature will do", Dimension.Density),
+                Input.Optional("water-temperature", "temperature of a column of water", Dimension.Temperature),
                 new("angle", "angle from the horizontal", Dimension.Angle, "90°"),
                 new("well-ratio", "area of the tube over area of the well", Dimension.Ratio, "0"),
             ],
-            [], Tube, "tube --length 6in --fluid-density 0.826g/cm3 --angle 30deg"),
+            [], Tube, "tube --length 6in --fluid-density 0.826g/cm3 --angle 30deg", "tube --length 28in --water-temperature 75F"),
+        new("range", "what a percent-of-range scale will read for a port's flow",
+            [
+                new("flow", "flow of the port, standard air", Dimension.VolumeFlow),
+                new("test-pressure", "at this test pressure", Dimension.Pressure, "28 inH2O"),
+                .. Scale, AirCalculations.Barometer, AirCalculations.Temperature, AirCalculations.Humidity,
+                Input.Optional("meter-temperature", "air temperature at the meter, where it differs", Dimension.Temperature),
+            ],
+            [Marks, Direction], Range, "range --flow 240cfm --full-scale 300cfm"),
     ];
 
     private static void Orifice(Given g, Working w)
@@ -97,11 +112,28 @@ internal static class MeterCalculations
 
     private static void Percent(Given g, Working w)
     {
-        var scale = g.Choice("scale") == "linear" ? RangeScale.Linear : RangeScale.SquareRoot;
-        var range = new PercentRange(g["full-scale"], g["calibrated-at"], StandardAir.Default, scale, g["full-scale-dp"]);
-        w.Line("differential", "differential", range.Differential(g["reading"]), Dimension.Pressure, scale == RangeScale.Linear ? "full scale x mark" : "full scale x mark squared");
+        var range = RangeOf(g);
+        w.Line("differential", "differential", range.Differential(g["reading"]), Dimension.Pressure, range.Scale == RangeScale.Linear ? "full scale x mark" : "full scale x mark squared");
         w.Line("plate_constant", "area x coefficient of the range", range.PlateConstant, Dimension.Area, "K = full-scale mass flow/(eps sqrt(2 rho dp)) in the calibration air");
         Through(g, w, range, g["reading"], "m = K eps sqrt(2 rho dp)", "");
+    }
+
+    private static PercentRange RangeOf(Given g) =>
+        new(g["full-scale"], g["calibrated-at"], StandardAir.Default, g.Choice("scale") == "linear" ? RangeScale.Linear : RangeScale.SquareRoot, g["full-scale-dp"]);
+
+    private static void Range(Given g, Working w)
+    {
+        var direction = TestPieceCalculations.DirectionOf(g);
+        var (range, room) = (RangeOf(g), AirCalculations.Of(g));
+        var bench = new TestConditions(room, g["test-pressure"], direction, meterTemperature: g.Find("meter-temperature"));
+        var area = RestatedFlow.EffectiveAreaFrom(g["flow"], g["test-pressure"], StandardAir.Default, direction);
+        var reading = TestPieceReduction.ReadingFor(range, area, 1, bench);
+        var limits = range.Flow(reading, bench.MeterUpstream(range.Differential(reading))).Limits;
+        w.Line("effective_area", "effective area of the port", area, Dimension.Area, "mass flow over that of a loss-free nozzle a unit of area", TestPieceCalculations.NozzleSource);
+        w.Line("differential", "differential of the meter", range.Differential(reading), Dimension.Pressure, "at that mark");
+        w.Answer("reading", "the scale will read", reading, Dimension.Fraction, "the mark whose flow is that of the port between the same pressures");
+        w.Remark(MeterLimitWords.Describe(limits));
+        AirCalculations.RangeRemark(room, w);
     }
 
     private static void Laminar(Given g, Working w)
@@ -126,7 +158,10 @@ internal static class MeterCalculations
 
     private static void Tube(Given g, Working w)
     {
-        var tube = new ManometerTube(g["fluid-density"], g["angle"], g["well-ratio"]);
+        var tube = g.Find("fluid-density") is { } density ? new ManometerTube(density, g["angle"], g["well-ratio"])
+            : g.Find("water-temperature") is { } temperature ? ManometerTube.OfWater(temperature, g["angle"], g["well-ratio"])
+            : throw new Terminal.Refusal("--fluid-density is missing: type it, or --water-temperature for a column of water.");
+        if (!g.Has("fluid-density")) w.Line("fluid_density", "density of the water", tube.FluidDensity, Dimension.Density, "at its temperature", "Tanaka et al., Metrologia 38 (2001) 301");
         w.Line("pressure_per_length", "pressure for each metre (Pa)", tube.PressurePerLength, Dimension.Ratio, "rho g (sin(angle) + a/A), g = 9.80665 m/s2");
         w.Answer("differential", "differential", tube.Differential(g["length"]), Dimension.Pressure, "dp = rho g L (sin(angle) + a/A)", "hydrostatics");
     }

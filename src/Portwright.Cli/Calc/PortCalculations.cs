@@ -36,14 +36,14 @@ internal static class PortCalculations
                 new("test-pressure", "test pressure of that flow", Dimension.Pressure, "28 inH2O"),
             ],
             [new("direction", "which way the air goes", "draw", "blow")],
-            Window, "window --head 2.02in --seat-width .060in --throat 1.78in --stem 11/32in --lift .500 --flow \"253 +- 1.5 cfm\""),
+            Window, "window --head 1.985in --seat-width .060in --throat 1.75in --stem .330in --lift .500 --flow \"241 +- 1.5 cfm\""),
         new("netlift", "lift at the valve from lift at the cam lobe",
             [
                 new("lobe", "lift at the lobe", Dimension.Lift),
                 new("rocker", "rocker ratio", Dimension.Ratio, "1"),
                 new("lash", "clearance at the valve", Dimension.Lift, "0 mm"),
             ],
-            [], Net, "netlift --lobe .330 --rocker 1.6 --lash .010"),
+            [], Net, "netlift --lobe .340 --rocker 1.55 --lash .010"),
     ];
 
     private static void Pitot(Given g, Working w)

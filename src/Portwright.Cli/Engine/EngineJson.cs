@@ -1,11 +1,10 @@
 using System.Text.Json;
-using Portwright.Cli.Sheet;
 using Portwright.Cli.Terminal;
 using Portwright.Engine.Runs;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Runs;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Cli.Engine;
 
@@ -17,7 +16,7 @@ internal static class EngineJson
         var question = answer.Question;
         json.WriteStartObject();
         Ports(json, job, question);
-        SheetJson.Estimate(json, "mean_torque", "n_m", answer.MeanTorque);
+        json.Estimate("mean_torque", "n_m", answer.MeanTorque);
         json.WriteStartArray("speeds");
         foreach (var speed in EngineSpeed.Of(answer))
         {
@@ -38,14 +37,14 @@ internal static class EngineJson
             json.WriteStartObject("against");
             json.WriteString("port", gained.Then.Port.Fact.Name);
             json.WriteNumber("cut", gained.Then.Cut.Fact.Number);
-            SheetJson.Estimate(json, "difference_mean_torque", "n_m", gained.Of.Of);
+            json.Estimate("difference_mean_torque", "n_m", gained.Of.Of);
             json.Number("probability_of_gain", gained.Of.ProbabilityOfGain);
             json.WriteString("verdict", VerdictWords.Key(gained.Of.Verdict));
             json.WriteEndObject();
         }
 
-        Strings(json, "assumed", EngineSentences.Assumed(question, UnitSystem.Si));
-        Strings(json, "cautions", question.Cautions.Select(c => FindingWords.Show(c, UnitSystem.Si)));
+        Strings(json, "assumed", EngineSentences.Assumed(question));
+        Strings(json, "cautions", question.Cautions);
         Strings(json, "not_known", EngineAnswer.NotKnown);
         json.WriteEndObject();
     });
@@ -87,10 +86,10 @@ internal static class EngineJson
         json.WriteBoolean("settled", p.IsSettled);
     }
 
-    public static void Strings(Utf8JsonWriter json, string key, IEnumerable<string> sentences)
+    public static void Strings(Utf8JsonWriter json, string key, IEnumerable<Sentence> sentences)
     {
         json.WriteStartArray(key);
-        foreach (var s in sentences) json.WriteStringValue(s);
+        foreach (var s in sentences) json.WriteStringValue(s.In(UnitSystem.Si));
         json.WriteEndArray();
     }
 

@@ -1,13 +1,13 @@
 using System.CommandLine;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
-using Portwright.Shop.Findings;
+using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
 using Portwright.Shop.Runs;
 using Portwright.Shop.Units;
 using Portwright.Store;
 using Portwright.Store.Runs;
-using Reductions = Portwright.Shop.Reduction.Reductions;
 
 namespace Portwright.Cli.Engine;
 
@@ -86,8 +86,8 @@ internal sealed record EngineAsked(Reductions Reductions, Kept<Job> Job, EngineC
     }
 
     public static EngineQuestion Ask(Reductions reductions, Kept<Job> job, EngineChoice choice, UnitSystem units) =>
-        EngineQuestion.Of(reductions.PlanOf(job.Id), choice.Pair(reductions), out var problems)
-            ?? throw new Refusal(string.Join('\n', [$"The engine of {job.Fact.Name} cannot be run yet.", .. problems.Select(p => FindingWords.Show(p.Words, units)), "The plan is filled in on the job's page of the workbench (portwright serve)."]));
+        EngineQuestion.Of(PlanReading.Of(reductions, job.Id), choice.Pair(reductions), out var problems)
+            ?? throw new Refusal(string.Join('\n', [$"The engine of {job.Fact.Name} cannot be run yet.", .. problems.Select(p => p.Words.In(units)), "The plan is filled in on the job's page of the workbench (portwright serve)."]));
 
     /// <summary>The same engine with an earlier cut of one port.</summary>
     public EngineQuestion With(EngineCut cut) => Ask(Reductions, Job, Choice.With(cut), Units);

@@ -1,10 +1,10 @@
 using System.Globalization;
 using Portwright.Cli.Terminal;
 using Portwright.Engine.Runs;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Runs;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Cli.Engine;
 
@@ -18,10 +18,10 @@ internal sealed class EnginePage(TextWriter output, Kept<Job> job, EngineAnswer 
     {
         var question = answer.Question;
         _page.Title($"Engine run of {job.Fact.Name}");
-        _page.Paragraph(EngineSentences.Best(answer, units));
-        if (answer.Warning.Length > 0) _page.Paragraph(answer.Warning);
-        if (gained is not null) _page.Paragraph($"Cut {gained.Now.Cut.Fact.Number} of {gained.Now.Port.Fact.Name} against cut {gained.Then.Cut.Fact.Number}: {EngineSentences.Gain(gained.Of, units)}.");
-        _page.Paragraph(EngineSentences.Pays(answer, units));
+        _page.Paragraph(EngineSentences.Best(answer).In(units));
+        if (!answer.Warning.IsEmpty) _page.Paragraph(answer.Warning.In(units));
+        if (gained is not null) _page.Paragraph($"Cut {gained.Now.Cut.Fact.Number} of {gained.Now.Port.Fact.Name} against cut {gained.Then.Cut.Fact.Number}: {EngineSentences.Gain(gained.Of).In(units)}.");
+        _page.Paragraph(EngineSentences.Pays(answer).In(units));
         _page.Line();
         foreach (var kind in (PortKind[])[PortKind.Intake, PortKind.Exhaust]) _page.Pair(EngineSentences.Name(kind), EngineSentences.Port(question, kind), column: 12);
         _page.Pair("run as", EngineSentences.Layout(question), column: 12);
@@ -48,7 +48,7 @@ internal sealed class EnginePage(TextWriter output, Kept<Job> job, EngineAnswer 
             var p = speed.Point;
             var mark = p == answer.BestTorque ? " T" : p == answer.BestPower ? " P" : "";
             _page.Line(string.Create(CultureInfo.InvariantCulture,
-                $"  {p.RevolutionsAMinute,5:0}  {Bare(speed.Torque, Dimension.Torque),-15}{Bare(speed.Power, Dimension.Power),-15}{Percent(p.VolumetricEfficiency),8}{Percent(p.Residual),10}{Percent(p.Reversion),8}{pumping.FromSi(p.PumpingPressure).ToString("F1", CultureInfo.InvariantCulture),13}{mark}{(p.IsSettled ? "" : " not settled")}"));
+                $"  {p.RevolutionsAMinute,5:0}  {EngineSentences.Torque(p.Torque).Bare(units),-15}{EngineSentences.Power(p.Power).Bare(units),-15}{Percent(p.VolumetricEfficiency),8}{Percent(p.Residual),10}{Percent(p.Reversion),8}{pumping.FromSi(p.PumpingPressure).ToString("F1", CultureInfo.InvariantCulture),13}{mark}{(p.IsSettled ? "" : " not settled")}"));
         }
 
         _page.Paragraph("(T best torque, P best power. Filling: fresh charge over what the displacement holds of the outside air. Residual: burnt gas left in the charge. Back: pushed back through the intake, of what came in.)", 2);
@@ -62,7 +62,7 @@ internal sealed class EnginePage(TextWriter output, Kept<Job> job, EngineAnswer 
         foreach (var w in worth)
         {
             var flow = curve?.PointAt(w.Lift)?.Flow is { } f ? Bare(f, Dimension.VolumeFlow) : "";
-            _page.Line($"  {Print.Bare(w.Lift, Dimension.Lift, units),-14}{flow,-16}{EngineSentences.BareOnePercent(w.Torque, units),7}  {WorthBar.Of(w.Torque, most)}");
+            _page.Line($"  {Print.Bare(w.Lift, Dimension.Lift, units),-14}{flow,-16}{EngineSentences.OnePercent(w.Torque).Bare(units),7}  {WorthBar.Of(w.Torque, most)}");
         }
     }
 
@@ -73,33 +73,29 @@ internal sealed class EnginePage(TextWriter output, Kept<Job> job, EngineAnswer 
         {
             var at = $"{(w.Distance == 0 ? EngineSentences.Name(kind) + ", seat" : Print.Number(w.Distance, Dimension.Length, units, units == UnitSystem.Si ? 0 : 2)),-15}";
             var place = EngineSentences.Place(answer.Question, kind, w);
-            _page.Line($"  {at}{(place.Length > 21 ? place[..21] : place),-22}{Print.Number(w.Area, Dimension.Area, units, units == UnitSystem.Si ? 0 : 2),-11}{EngineSentences.BareOnePercent(w.Torque, units),6}  {WorthBar.Of(w.Torque, most, WorthBar.Half / 2)}");
+            _page.Line($"  {at}{(place.Length > 21 ? place[..21] : place),-22}{Print.Number(w.Area, Dimension.Area, units, units == UnitSystem.Si ? 0 : 2),-11}{EngineSentences.OnePercent(w.Torque).Bare(units),6}  {WorthBar.Of(w.Torque, most, WorthBar.Half / 2)}");
         }
     }
 
     private void Foot(EngineQuestion question, bool all)
     {
-        var assumed = EngineSentences.Assumed(question, units);
+        var assumed = EngineSentences.Assumed(question);
         _page.Line();
-        foreach (var caution in question.Cautions) _page.Paragraph("Caution: " + FindingWords.Show(caution, units));
+        foreach (var caution in question.Cautions) _page.Paragraph("Caution: " + caution.In(units));
         if (all)
         {
             _page.Line("assumed");
-            foreach (var sentence in assumed) _page.Paragraph("- " + sentence, 2, 2);
+            foreach (var sentence in assumed) _page.Paragraph("- " + sentence.In(units), 2, 2);
         }
         else
         {
             _page.Paragraph(assumed.Count switch { 0 => "Nothing was assumed.", 1 => "One thing was assumed; --assumed shows it.", var n => $"{n} things were assumed; --assumed lists them." });
         }
 
-        foreach (var sentence in EngineAnswer.NotKnown) _page.Paragraph(sentence);
+        foreach (var sentence in EngineAnswer.NotKnown) _page.Paragraph(sentence.In(units));
     }
 
-    private string Bare(Physics.Uncertainty.Estimate e, Dimension dimension)
-    {
-        var text = Print.WithDoubt(e.Value, e.Expanded(), dimension, units);
-        return text[..^(Print.UnitName(dimension, units).Length + 1)];
-    }
+    private string Bare(Physics.Uncertainty.Estimate e, Dimension dimension) => Quantity.Of(e, dimension).Bare(units);
 
     private static string Percent(double share) => (100 * share).ToString("F1", CultureInfo.InvariantCulture) + " %";
 }

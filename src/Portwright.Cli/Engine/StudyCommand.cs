@@ -80,7 +80,7 @@ internal static class StudyCommand
 
         if (shown.Count < found.Count) page.Paragraph(string.Create(CultureInfo.InvariantCulture, $"The {shown.Count} with the most torque of {found.Count:N0}; --json prints all."), 2);
         page.Paragraph("(T most torque, P most power, both on average over the range with the plan's weights; B highest power at any speed of it.)", 2);
-        page.Paragraph(EngineAnswer.NotKnown[0]);
+        page.Paragraph(EngineAnswer.NotKnown[0].In(units));
     }
 
     /// <summary>Columns of what is varied share what the results leave of 80.</summary>

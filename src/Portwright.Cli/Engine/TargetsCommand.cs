@@ -1,13 +1,11 @@
 using System.CommandLine;
 using Portwright.Cli.Record;
-using Portwright.Cli.Sheet;
 using Portwright.Cli.Terminal;
-using Portwright.Physics.Targets;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
+using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Targets;
 using Portwright.Shop.Units;
-using Reductions = Portwright.Shop.Reduction.Reductions;
 
 namespace Portwright.Cli.Engine;
 
@@ -26,8 +24,8 @@ internal static class TargetsCommand
             if (record.Ledger.CutsOf(port.Id).Count == 0) throw new Refusal($"{port.Fact.Name} has no cut yet. Cut 0 is the port as received: record its first sweep in the workbench.");
             var reductions = new Reductions(record.Ledger);
             var survey = PortSurvey.Of(reductions, port.Id, options.Cut(parsed, record, port));
-            var (plan, problems) = reductions.PlanOf(survey.Sheet.Job.Id);
-            if (plan is null) throw new Refusal(string.Join('\n', [$"The plan of {survey.Sheet.Job.Fact.Name} is no engine yet.", .. problems.Select(p => FindingWords.Show(p.Words, units))]));
+            var (plan, problems) = PlanReading.Of(reductions, survey.Sheet.Job.Id);
+            if (plan is null) throw new Refusal(string.Join('\n', [$"The plan of {survey.Sheet.Job.Fact.Name} is no engine yet.", .. problems.Select(p => p.Words.In(units))]));
             var rows = EngineTargets.Of(plan, survey);
             var output = parsed.InvocationConfiguration.Output;
             if (options.Json(parsed)) Json(output, survey, rows);
@@ -42,20 +40,18 @@ internal static class TargetsCommand
         foreach (var rule in rows.GroupBy(r => r.Rule))
         {
             page.Line();
-            page.Paragraph($"{rule.Key.Name} ({(rule.Key.Basis == TargetBasis.Published ? "published" : "common practice")})");
+            page.Paragraph($"{rule.Key.Name} ({rule.Key.BasisWords})");
             foreach (var row in rule)
             {
-                string[] words = [Wanted(row, units), row.MeasuredWords(units) is { Length: > 0 } measured ? "measured " + measured : ""];
+                string[] words = [row.WantedSaid.IsEmpty ? "" : "wanted " + row.WantedSaid.In(units), row.MeasuredSaid.IsEmpty ? "" : "measured " + row.MeasuredSaid.In(units)];
                 var answer = row.AnswerWords;
-                page.Pair(FindingWords.Show(row.What, units), string.Join("; ", words.Where(w => w.Length > 0)) + (answer.Length > 0 ? ": " + answer : ""));
-                if (row.Words.Length > 0) page.Paragraph(FindingWords.Show(row.Words, units), 4);
+                page.Pair(row.What.In(units), string.Join("; ", words.Where(w => w.Length > 0)) + (answer.Length > 0 ? ": " + answer : ""));
+                if (!row.Words.IsEmpty) page.Paragraph(row.Words.In(units), 4);
             }
 
             if (rule.Key.Caution.Length > 0) page.Paragraph(rule.Key.Caution, 2);
         }
     }
-
-    private static string Wanted(EngineTarget row, UnitSystem units) => row.WantedWords(units) is { Length: > 0 } wanted ? "wanted " + wanted : "";
 
     private static void Json(TextWriter output, PortSurvey survey, IReadOnlyList<EngineTarget> rows) => JsonText.Write(output, json =>
     {
@@ -71,16 +67,16 @@ internal static class TargetsCommand
             var suffix = unit.Length == 0 ? "" : "_" + unit;
             json.WriteStartObject();
             json.WriteString("rule", row.Rule.Name);
-            json.WriteString("basis", row.Rule.Basis == TargetBasis.Published ? "published" : "common practice");
+            json.WriteString("basis", row.Rule.BasisWords);
             json.WriteString("source", row.Rule.Source);
-            json.WriteString("what", FindingWords.Show(row.What, UnitSystem.Si));
+            json.WriteString("what", row.What.In(UnitSystem.Si));
             if (row.Wanted is { } wanted)
             {
                 json.Number("wanted_from" + suffix, wanted.Low);
                 json.Number("wanted_to" + suffix, wanted.High);
             }
 
-            if (row.Measured is { } measured) SheetJson.Estimate(json, "measured", unit, measured);
+            if (row.Measured is { } measured) json.Estimate("measured", unit, measured);
             if (row.AnswerWords.Length > 0) json.WriteString("answer", row.AnswerWords);
             json.WriteEndObject();
         }

@@ -60,7 +60,7 @@ internal static class ImportCommand
         }).Example(
             "portwright import sweep.csv",
             "portwright import tamarack.json --yes",
-            "portwright import sweep.csv --port-name \"head B intake 2\" --cut 3 --range 4 --yes");
+            "portwright import sweep.csv --port-name \"head B intake 2\" --cut 3 --range large --yes");
     }
 
     private static ImportPreview Preview(string file, string? sheet, UnitSystem units)

@@ -3,6 +3,7 @@ using Portwright.Cli.Terminal;
 using Portwright.Shop.Record;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Cli.Record;
 
@@ -41,7 +42,7 @@ internal static class JobsCommand
                 var flow = port.Flow is { } f && port.Lift is { } lift
                     ? $"{Print.WithDoubt(f.Value, f.Expanded(), Dimension.VolumeFlow, units).PadRight(18)} at {Print.Number(lift, Dimension.Lift, units)}"
                     : "";
-                var against = port.AgainstLast is { } a ? $"  {VerdictWords.Short(a.Curves.WholeCurve)}" : "";
+                var against = port.AgainstLast is { } a ? $"  {VerdictWords.Of(a.Curves.WholeCurve)}" : "";
                 page.Line($"  {port.Port.Fact.Name,-12}{port.State,-14}{flow}{against}");
             }
         }

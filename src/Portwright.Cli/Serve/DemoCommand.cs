@@ -1,18 +1,19 @@
 using System.CommandLine;
 using Portwright.Cli.Engine;
+using Portwright.Cli.Layout;
 using Portwright.Cli.Record;
 using Portwright.Cli.Sheet;
 using Portwright.Cli.Terminal;
 using Portwright.Engine.Runs;
 using Portwright.Figures;
-using Portwright.Shop.Findings;
+using Portwright.Shop.Plan;
+using Portwright.Shop.Ports;
+using Portwright.Shop.Reduction;
 using Portwright.Shop.Runs;
-using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 using Portwright.Store;
 using Portwright.Store.Demo;
 using Portwright.Store.Runs;
-using Reductions = Portwright.Shop.Reduction.Reductions;
 
 namespace Portwright.Cli.Serve;
 
@@ -38,15 +39,15 @@ internal static class DemoCommand
                 var added = DemoShop.Load(record.Journal);
                 record.Read();
                 var reductions = new Reductions(record.Ledger);
-                var survey = PortSurvey.Of(reductions, DemoShop.Featured);
                 var kept = new KeptRuns(folder);
-                new SheetPage(output, survey, PortFindings.Of(survey), units).Write();
+                new DocumentPage(output, units).Write(PortDocument.Of(PortAtCut.Of(reductions, DemoShop.Featured, null, kept)).ForThePorter());
                 page.Line();
                 page.Paragraph(added == 0 ? "The demo shop was here already; nothing was added." : $"The demo shop, all of it invented: {added} entries.");
                 page.Pair("record", folder);
                 if (!parsed.GetValue(noEngine)) Engine(page, EngineChoice.Of(reductions, DemoShop.Job), reductions, kept, units, parsed.InvocationConfiguration.Error);
                 var pdf = Path.Combine(folder, "port-sheet-intake-2.pdf");
-                SheetFiles.Write(SheetFile.Pdf, pdf, survey, units, PortInEngine.Of(reductions, survey, kept));
+                var featured = PortAtCut.Of(reductions, DemoShop.Featured, null, kept);
+                SheetFiles.Write(SheetFile.Pdf, pdf, featured, PortDocument.Of(featured, DateOnly.FromDateTime(DateTime.Now)).ForThePorter(), units);
                 page.Pair("port sheet as PDF", pdf);
             }
             return parsed.GetValue(noServe) ? ExitCode.Done : ServeCommand.Run(folder, parsed.GetValue(port), units, output);
@@ -56,14 +57,14 @@ internal static class DemoCommand
     /// <summary>The job's engine, run and kept, so that its page is full at once; what it says in two sentences.</summary>
     private static void Engine(Page page, EngineChoice choice, Reductions reductions, IKeptPoints kept, UnitSystem units, TextWriter error)
     {
-        if (EngineQuestion.Of(reductions.PlanOf(choice.Job), choice.Pair(reductions), out _) is not { } question) return;
+        if (EngineQuestion.Of(PlanReading.Of(reductions, choice.Job), choice.Pair(reductions), out _) is not { } question) return;
         using var enough = new CancellationTokenSource(EngineTime);
         try
         {
             var answer = question.Answer(EngineRunning.Run(question.Tasks(), kept, error, enough.Token));
             page.Line();
-            page.Paragraph($"Its engine with these ports. {EngineSentences.Best(answer, units)}");
-            page.Paragraph(EngineSentences.Pays(answer, units));
+            page.Paragraph($"Its engine with these ports. {EngineSentences.Best(answer).In(units)}");
+            page.Paragraph(EngineSentences.Pays(answer).In(units));
             page.Line();
         }
         catch (Refusal) when (enough.IsCancellationRequested)

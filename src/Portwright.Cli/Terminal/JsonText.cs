@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Portwright.Physics.Uncertainty;
 
 namespace Portwright.Cli.Terminal;
 
@@ -17,6 +18,15 @@ internal static class JsonText
             write(json);
         }
         writer.WriteLine(Encoding.UTF8.GetString(buffer.GetBuffer(), 0, (int)buffer.Length));
+    }
+
+    /// <summary>Value, standard uncertainty and expanded uncertainty, the unit in each key.</summary>
+    public static void Estimate(this Utf8JsonWriter json, string key, string unit, Estimate estimate)
+    {
+        var full = unit.Length == 0 ? key : $"{key}_{unit}";
+        json.Number(full, estimate.Value);
+        json.Number("standard_uncertainty_" + full, estimate.StandardUncertainty);
+        json.Number("expanded_uncertainty_95_" + full, estimate.Expanded());
     }
 
     /// <summary>A number, or null where there is none: JSON has no NaN and no infinity.</summary>

@@ -9,9 +9,9 @@ public readonly record struct LobeDuration(double LobeLift, double Duration);
 
 /// <summary>What comes with a camshaft. Angles in rad of crank, lifts at the lobe in m.</summary>
 /// <param name="LobeLift">On the nose, m.</param>
-/// <param name="SeatDuration">Above <see cref="SeatLift"/>.</param>
-/// <param name="DurationAt050">Above 0.050 in (1.27 mm) of lobe lift.</param>
-/// <param name="LobeCentre">Nose after top dead centre of gas exchange for an intake, before it for an exhaust.</param>
+/// <param name="SeatDuration">Above <see cref="SeatLift"/>, rad of crank.</param>
+/// <param name="DurationAt050">Above 0.050 in (1.27 mm) of lobe lift, rad of crank.</param>
+/// <param name="LobeCentre">Nose after top dead centre of gas exchange for an intake, before it for an exhaust, rad of crank.</param>
 public sealed record CamCard(double LobeLift, double SeatDuration, double DurationAt050, double LobeCentre)
 {
     /// <summary>0.050 in, m.</summary>
@@ -25,7 +25,7 @@ public sealed record CamCard(double LobeLift, double SeatDuration, double Durati
     /// <summary>Lobe lift above which the seat duration is counted, m; zero for one counted from the base circle.</summary>
     public double SeatLift { get; init; } = UsualSeatLift;
 
-    /// <summary>Valve movement over lobe movement; 1 for a bucket follower.</summary>
+    /// <summary>Valve movement over lobe movement; 1 for a bucket follower, no unit.</summary>
     public double RockerRatio { get; init; } = 1;
 
     /// <summary>Clearance at the valve, m; 0 for hydraulic followers.</summary>

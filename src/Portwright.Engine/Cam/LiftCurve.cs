@@ -71,6 +71,7 @@ internal sealed class LiftCurve
             double low = x[i], high = x[i + 1];
             var rising = y[i + 1] > y[i];
             if (last ? !(y[i] > value && y[i + 1] <= value) : !(y[i] <= value && y[i + 1] > value)) continue;
+            // Halved here, not by Root: a ramp is flat where it starts, so a value near enough is no place near enough.
             // On a ramp that starts or ends at rest, rounding would stop the halving short of its end.
             if ((last ? y[i + 1] : y[i]) == value) return last ? high : low;
             for (var n = 0; n < 100 && high - low > 1e-15; n++)

@@ -49,8 +49,9 @@ public sealed class ValveLift
     /// <param name="crank">rad, strictly rising, less than a cycle from first to last.</param>
     /// <param name="lift">m, as many; zero in the first and last row.</param>
     /// <param name="problem">What is wrong with the table, with the cure; null where a curve is returned.</param>
-    /// <param name="rockerRatio">1 where the table was read at the valve.</param>
+    /// <param name="rockerRatio">1 where the table was read at the valve, no unit.</param>
     /// <param name="lash">m; 0 where the table was read at the valve with its lash in.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static ValveLift? FromTable(ReadOnlySpan<double> crank, ReadOnlySpan<double> lift, out string? problem, double rockerRatio = 1, double lash = 0)
     {
         Require.Positive(rockerRatio, nameof(rockerRatio), "(no unit)");
@@ -63,6 +64,7 @@ public sealed class ValveLift
     }
 
     /// <summary>Lift at a crank angle, m, zero or above.</summary>
+    /// <param name="crank">Crank angle after top dead centre of gas exchange, rad.</param>
     public double At(double crank)
     {
         var at = Within(crank);
@@ -70,6 +72,7 @@ public sealed class ValveLift
     }
 
     /// <summary>Slope of the lift, m/rad; zero on the seat. Times rad/s it is the valve's speed.</summary>
+    /// <param name="crank">Crank angle after top dead centre of gas exchange, rad.</param>
     public double Speed(double crank)
     {
         var at = Within(crank);
@@ -77,6 +80,7 @@ public sealed class ValveLift
     }
 
     /// <summary>Bend of the lift, m/rad2; zero on the seat. Times (rad/s)2 it is the valve's acceleration.</summary>
+    /// <param name="crank">Crank angle after top dead centre of gas exchange, rad.</param>
     public double Acceleration(double crank)
     {
         var at = Within(crank);

@@ -36,6 +36,7 @@ public sealed class HeatCurve
     public double EnthalpyAtDatum { get; }
 
     /// <summary>A mixture by amount (mol, any scale).</summary>
+    /// <param name="parts">Moles of each gas: only their ratio counts, so in any unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An amount is below zero, or all are zero.</exception>
     public static HeatCurve Of(params ReadOnlySpan<(Species Gas, double Amount)> parts)
     {
@@ -59,7 +60,7 @@ public sealed class HeatCurve
     }
 
     /// <summary>A gas whose heat capacity does not change with temperature.</summary>
-    /// <param name="heatCapacityRatio">k, above 1 and below 2.</param>
+    /// <param name="heatCapacityRatio">k, above 1 and below 2, no unit.</param>
     /// <param name="gasConstant">J/(kg K), above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static HeatCurve Constant(double heatCapacityRatio, double gasConstant)
@@ -70,6 +71,7 @@ public sealed class HeatCurve
     }
 
     /// <summary>cp, J/(kg K).</summary>
+    /// <param name="temperature">K.</param>
     public double HeatCapacity(double temperature)
     {
         var a = Row(temperature);
@@ -77,6 +79,7 @@ public sealed class HeatCurve
     }
 
     /// <summary>h above 298.15 K, J/kg.</summary>
+    /// <param name="temperature">K.</param>
     public double Enthalpy(double temperature)
     {
         var a = Row(temperature);
@@ -84,9 +87,11 @@ public sealed class HeatCurve
     }
 
     /// <summary>h - R T, J/kg.</summary>
+    /// <param name="temperature">K.</param>
     public double InternalEnergy(double temperature) => Enthalpy(temperature) - GasConstant * temperature;
 
-    /// <summary>cp/(cp - R).</summary>
+    /// <summary>cp/(cp - R), no unit.</summary>
+    /// <param name="temperature">K.</param>
     public double HeatCapacityRatio(double temperature)
     {
         var cp = HeatCapacity(temperature);

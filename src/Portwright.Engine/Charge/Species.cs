@@ -3,7 +3,7 @@ namespace Portwright.Engine.Charge;
 /// <summary>One gas by its molar mass and the coefficients of its heat capacity.</summary>
 /// <param name="MolarMass">kg/mol.</param>
 /// <param name="Low">a1 to a7 up to 1000 K.</param>
-/// <param name="High">a1 to a7 from 1000 K.</param>
+/// <param name="High">a1 to a7 from 1000 K, no unit.</param>
 /// <remarks>
 /// cp/R = a1 + a2 T + a3 T^2 + a4 T^3 + a5 T^4; h/(R T) = a1 + a2 T/2 + a3 T^2/3 + a4 T^3/4 + a5 T^4/5 + a6/T. Coefficients: GRI-Mech 3.0 (1999; Smith, Golden, Frenklach,
 /// Moriarty, Eiteneer, Goldenberg, Bowman, Hanson, Song, Gardiner, Lissianski, Qin), the file of thermodynamic data; molar masses by IUPAC's abridged atomic weights (2021).

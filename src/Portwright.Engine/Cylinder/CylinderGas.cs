@@ -84,6 +84,7 @@ public sealed class CylinderGas
     /// <param name="step">s, above zero.</param>
     /// <param name="flow">Through all valves, over the whole step.</param>
     /// <exception cref="ArithmeticException">More flowed out than was there.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The step is not above zero.</exception>
     public void Step(double step, in ValveFlow flow)
     {
         Require.Positive(step, nameof(step), "s");

@@ -26,8 +26,9 @@ public sealed record CylinderPlan(CylinderSpace Space, ChargeGas Gas, double Int
     /// <summary>Null: no heat passes the walls.</summary>
     public WallTemperatures? Walls { get; init; }
 
-    /// <summary>Factor on the heat to the walls; 1 as Woschni has it.</summary>
+    /// <summary>Factor on the heat to the walls; 1 as Woschni has it, no unit.</summary>
     public double WallHeatScale { get; init; } = 1;
 
+    /// <param name="crank">Crank angle, rad, 0 to 4 pi.</param>
     public bool IsShut(double crank) => crank >= IntakeCloses && crank < ExhaustOpens;
 }

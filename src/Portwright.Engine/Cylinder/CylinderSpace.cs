@@ -6,7 +6,7 @@ namespace Portwright.Engine.Cylinder;
 public sealed record CylinderSpace
 {
     /// <param name="bore">m, above zero.</param>
-    /// <param name="compressionRatio">Largest over smallest volume, above 1.</param>
+    /// <param name="compressionRatio">Largest over smallest volume, above 1, no unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public CylinderSpace(double bore, SliderCrank crank, double compressionRatio)
     {
@@ -19,10 +19,12 @@ public sealed record CylinderSpace
         HeadArea = PistonCrownArea = PistonArea;
     }
 
+    /// <summary>m.</summary>
     public double Bore { get; }
 
     public SliderCrank Crank { get; }
 
+    /// <summary>Ratio of largest to smallest volume.</summary>
     public double CompressionRatio { get; }
 
     /// <summary>pi/4 bore^2, m2.</summary>
@@ -45,8 +47,10 @@ public sealed record CylinderSpace
     public double Volume(double angle) => Clearance + PistonArea * Crank.FromTop(angle);
 
     /// <summary>Slope of <see cref="Volume"/>, m3/rad.</summary>
+    /// <param name="angle">rad after the piston's top dead centre.</param>
     public double VolumeSlope(double angle) => PistonArea * Crank.Slope(angle);
 
     /// <summary>Wall of the bore laid bare at a volume, m2: the sleeve over the piston; what stands over it at top dead centre belongs to the head.</summary>
+    /// <param name="volume">m3, above zero.</param>
     public double SleeveArea(double volume) => 4 / Bore * (volume - Clearance);
 }

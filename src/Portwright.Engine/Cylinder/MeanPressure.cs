@@ -6,7 +6,7 @@ namespace Portwright.Engine.Cylinder;
 /// later. The usual coefficients are common practice, no source, for a petrol engine in good order; one engine differs from another by a third.
 /// </remarks>
 /// <param name="Constant">A, Pa.</param>
-/// <param name="OfPeak">B, without unit.</param>
+/// <param name="OfPeak">B, no unit.</param>
 /// <param name="OfSpeed">C, Pa s/m.</param>
 /// <param name="OfSpeedSquared">D, Pa s2/m2.</param>
 public sealed record ChenFlynn(double Constant, double OfPeak, double OfSpeed, double OfSpeedSquared)
@@ -29,11 +29,19 @@ public sealed record ChenFlynn(double Constant, double OfPeak, double OfSpeed, d
 public static class MeanPressure
 {
     /// <summary>Work of one cycle (J) over displacement (m3), Pa.</summary>
+    /// <param name="work">J a cycle.</param>
+    /// <param name="displacement">m3, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The displacement is not above zero.</exception>
     public static double Of(double work, double displacement) => work / Require.Positive(displacement, nameof(displacement), "m3");
 
     /// <summary>Torque of a mean effective pressure (Pa), N m; displacement of all cylinders, m3.</summary>
+    /// <param name="pressure">Mean effective pressure, Pa.</param>
+    /// <param name="displacement">m3, above zero.</param>
     public static double Torque(double pressure, double displacement) => pressure * displacement / (4 * Math.PI);
 
     /// <summary>Power of a mean effective pressure (Pa), W; displacement of all cylinders, m3.</summary>
+    /// <param name="pressure">Mean effective pressure, Pa.</param>
+    /// <param name="displacement">m3, above zero.</param>
+    /// <param name="revolutionsASecond">1/s.</param>
     public static double Power(double pressure, double displacement, double revolutionsASecond) => pressure * displacement * revolutionsASecond / 2;
 }

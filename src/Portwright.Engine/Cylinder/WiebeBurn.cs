@@ -9,8 +9,8 @@ public sealed record WiebeBurn
 {
     /// <param name="start">Crank angle, rad; 2 pi is top dead centre of firing.</param>
     /// <param name="duration">rad, above zero.</param>
-    /// <param name="efficiency">a, above zero.</param>
-    /// <param name="form">m, zero or above.</param>
+    /// <param name="efficiency">Factor a, above zero, no unit.</param>
+    /// <param name="form">Exponent m, no unit, zero or above.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public WiebeBurn(double start, double duration, double efficiency = UsualEfficiency, double form = UsualForm)
     {
@@ -20,22 +20,29 @@ public sealed record WiebeBurn
         Form = Require.NotNegative(form, nameof(form), "(no unit)");
     }
 
-    /// <summary>a and m as Heywood gives them.</summary>
+    /// <summary>a and m as Heywood gives them, no unit.</summary>
     public const double UsualEfficiency = 5, UsualForm = 2;
 
+    /// <summary>Crank angle, rad.</summary>
     public double Start { get; }
 
+    /// <summary>rad.</summary>
     public double Duration { get; }
 
+    /// <summary>Factor a, no unit.</summary>
     public double Efficiency { get; }
 
+    /// <summary>Exponent m, no unit.</summary>
     public double Form { get; }
 
+    /// <summary>Crank angle, rad.</summary>
     public double End => Start + Duration;
 
     /// <summary>From the crank angle at which half is burnt and the angle from a tenth to nine tenths, as indicated engines are described.</summary>
     /// <param name="half">Crank angle, rad; 8 to 10 degrees after 2 pi for best torque (common practice).</param>
     /// <param name="tenthToNineTenths">rad, above zero; 20 to 35 degrees for most (common practice).</param>
+    /// <param name="efficiency">Factor a, no unit, above zero.</param>
+    /// <param name="form">Exponent m, no unit, zero or above.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static WiebeBurn About(double half, double tenthToNineTenths, double efficiency = UsualEfficiency, double form = UsualForm)
     {
@@ -46,6 +53,7 @@ public sealed record WiebeBurn
     }
 
     /// <summary>Mass fraction burnt, 0 before the start.</summary>
+    /// <param name="crank">Crank angle, rad, 0 to 4 pi.</param>
     public double At(double crank)
     {
         if (crank <= Start) return 0;

@@ -7,13 +7,13 @@ namespace Portwright.Engine.Cylinder;
 /// </remarks>
 public static class Woschni
 {
-    /// <summary>C1 while a valve is open, and while both are shut.</summary>
+    /// <summary>C1 while a valve is open, and while both are shut, no unit.</summary>
     public const double GasExchange = 6.18, Closed = 2.28;
 
     /// <summary>C2 from the start of burning until the exhaust opens, m/(s K); else zero.</summary>
     public const double Burning = 3.24e-3;
 
-    /// <summary>Exponent of the motored pressure pm = pr (Vr/V)^n. Common practice, no source.</summary>
+    /// <summary>Exponent of the motored pressure pm = pr (Vr/V)^n. Common practice, no source. No unit.</summary>
     public const double MotoredExponent = 1.33;
 
     /// <summary>h, W/(m2 K).</summary>
@@ -32,7 +32,7 @@ public static class Woschni
 
     /// <summary>Pressure at a volume (m3) had nothing burnt since the intake closed, Pa.</summary>
     /// <param name="volume">m3.</param>
-    /// <param name="atClosing">As for <see cref="BurningSpeed"/>.</param>
+    /// <param name="atClosing">As for <see cref="BurningSpeed"/>, pressure in Pa, volume in m3, temperature in K.</param>
     public static double MotoredPressure(double volume, (double Pressure, double Volume, double Temperature) atClosing) =>
         atClosing.Pressure * Math.Exp(MotoredExponent * Math.Log(atClosing.Volume / volume));
 
@@ -49,6 +49,9 @@ public static class Woschni
 }
 
 /// <summary>Mean temperatures of the surfaces round the gas, K.</summary>
+/// <param name="Head">K, above zero.</param>
+/// <param name="Piston">K, above zero.</param>
+/// <param name="Sleeve">K, above zero.</param>
 /// <remarks>Usual: common practice, no source.</remarks>
 public sealed record WallTemperatures(double Head, double Piston, double Sleeve)
 {

@@ -7,7 +7,11 @@ namespace Portwright.Engine.Gas;
 /// <param name="Burnt">Mass fraction of burnt gas, 0 to 1.</param>
 public readonly record struct GasState(double Density, double Velocity, double Pressure, double Burnt = 0)
 {
+    /// <summary>m/s.</summary>
+    /// <param name="heatCapacityRatio">k, no unit, above 1 and below 2.</param>
     public double SoundSpeed(double heatCapacityRatio) => Math.Sqrt(heatCapacityRatio * Pressure / Density);
 
+    /// <summary>Mach number, zero or above.</summary>
+    /// <param name="heatCapacityRatio">k, no unit, above 1 and below 2.</param>
     public double Mach(double heatCapacityRatio) => Velocity / SoundSpeed(heatCapacityRatio);
 }

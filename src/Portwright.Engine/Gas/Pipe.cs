@@ -56,6 +56,7 @@ public sealed unsafe class Pipe
     public int Cells => Shape.Cells;
 
     /// <summary>The gas in a cell, counted from the first end.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such cell, or a density or pressure that is not above zero is put into it.</exception>
     public GasState this[int cell]
     {
         get

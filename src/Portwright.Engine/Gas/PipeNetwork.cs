@@ -26,6 +26,7 @@ public sealed unsafe partial class PipeNetwork
     private int _stepsToWall;
 
     /// <param name="lanes">Cells worked on at once: 1, 4 or 8; zero takes the widest this machine has.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Lanes that are not 0, 1, 4 or 8.</exception>
     public PipeNetwork(int lanes = 0) => _kernel = lanes switch
     {
         0 => PipeKernel.Widest,
@@ -49,6 +50,7 @@ public sealed unsafe partial class PipeNetwork
     /// <summary>Steps taken with flat cells because second order would have left a cell without gas or pressure.</summary>
     public int FlatSteps { get; private set; }
 
+    /// <exception cref="ArgumentException">A pipe is in the network already.</exception>
     public PipeNetwork Add(params ReadOnlySpan<Pipe> pipes)
     {
         foreach (var pipe in pipes)
@@ -105,6 +107,9 @@ public sealed unsafe partial class PipeNetwork
     }
 
     /// <summary>Takes one step of <see cref="LongestStep"/>, not longer than <paramref name="most"/>, and returns its length in s.</summary>
+    /// <param name="most">s, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The longest step is not above zero.</exception>
+    /// <exception cref="InvalidOperationException">The gas in the pipes has no solution that stays above a vacuum, however short the step.</exception>
     public double Step(double most = double.PositiveInfinity)
     {
         var step = Math.Min(most, LongestStep);
@@ -117,6 +122,7 @@ public sealed unsafe partial class PipeNetwork
     public void LookAtWalls() => _stepsToWall = 0;
 
     /// <summary>Steps until a time has passed, s.</summary>
+    /// <param name="time">s, above zero.</param>
     public void Run(double time)
     {
         for (var passed = 0.0; passed < time;)

@@ -11,6 +11,7 @@ public sealed class PipeShape
 
     public int Cells => Volumes.Length;
 
+    /// <summary>m.</summary>
     public double CellLength => Length / Cells;
 
     /// <summary>Section at each border of cells from the first end to the last, m2: one more than there are cells.</summary>
@@ -20,6 +21,8 @@ public sealed class PipeShape
     public double[] Volumes { get; }
 
     /// <summary>A pipe whose section (m2) is a function of the distance from its first end (m).</summary>
+    /// <param name="length">m, above zero.</param>
+    /// <param name="area">Section (m2) at a distance from the first end (m).</param>
     /// <exception cref="ArgumentOutOfRangeException">Length or a section is not above zero, or there are fewer than four cells.</exception>
     public static PipeShape Of(double length, int cells, Func<double, double> area)
     {
@@ -32,9 +35,14 @@ public sealed class PipeShape
         return new(length, faces, volumes);
     }
 
+    /// <param name="length">m, above zero.</param>
+    /// <param name="diameter">m, above zero.</param>
     public static PipeShape Straight(double length, int cells, double diameter) => Cone(length, cells, diameter, diameter);
 
     /// <summary>A round pipe whose diameter (m) goes in a straight line from one end to the other.</summary>
+    /// <param name="length">m, above zero.</param>
+    /// <param name="firstDiameter">m, above zero.</param>
+    /// <param name="lastDiameter">m, above zero.</param>
     public static PipeShape Cone(double length, int cells, double firstDiameter, double lastDiameter) =>
         Of(length, cells, x =>
         {

@@ -24,8 +24,11 @@ public sealed record CycleTrace(
     public const int Rows = 720;
 
     /// <summary>Runs a design until it settles, then one cycle more that is written down.</summary>
+    /// <param name="turnsASecond">1/s, above zero.</param>
     /// <param name="frameEvery">Degrees between two pictures of the whole pipes; it divides 720.</param>
     /// <inheritdoc cref="EngineRun.At"/>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
+    /// <exception cref="ArgumentException">The run broke off: the message says at which speed and why.</exception>
     public static CycleTrace At(EngineDesign design, double turnsASecond, int frameEvery = 4, Settling? settling = null, CancellationToken cancel = default)
     {
         if (frameEvery < 1 || Rows % frameEvery != 0) throw new ArgumentOutOfRangeException(nameof(frameEvery), frameEvery, "It must divide 720.");

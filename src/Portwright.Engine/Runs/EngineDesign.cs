@@ -35,7 +35,7 @@ public sealed record EngineDesign(CylinderSize Size, ValveSide Intake, ValveSide
 
     public Fuel Fuel { get; init; } = Fuel.Petrol;
 
-    /// <summary>Fuel over the fuel that just burns, 0.3 to 1.5. 1.1 to 1.15 for most power (common practice).</summary>
+    /// <summary>Fuel over the fuel that just burns, 0.3 to 1.5. 1.1 to 1.15 for most power (common practice). No unit.</summary>
     public double Richness { get; init; } = 1.12;
 
     public Combustion Combustion { get; init; } = Combustion.Usual;
@@ -57,6 +57,11 @@ public sealed record EngineDesign(CylinderSize Size, ValveSide Intake, ValveSide
 }
 
 /// <summary>Bore, stroke, rod, pin offset in m; compression ratio. Ranges: <see cref="Physics.Crank.SliderCrank"/> and <see cref="CylinderSpace"/>.</summary>
+/// <param name="Bore">m, above zero.</param>
+/// <param name="Stroke">m, above zero.</param>
+/// <param name="Rod">Centre to centre, m.</param>
+/// <param name="CompressionRatio">Ratio of largest to smallest volume, above 1.</param>
+/// <param name="PinOffset">m, positive towards the side on which the crank pin goes down.</param>
 public sealed record CylinderSize(double Bore, double Stroke, double Rod, double CompressionRatio, double PinOffset = 0)
 {
     public CylinderSpace Space() => new(Bore, new(Stroke, Rod, PinOffset), CompressionRatio);
@@ -91,6 +96,7 @@ public sealed record ValveTiming
 public sealed record MeasuredAreas(IReadOnlyList<double> Lifts, IReadOnlyList<double> WithTheStream, IReadOnlyList<double>? Backwards = null)
 {
     /// <summary>The same lifts with every area multiplied.</summary>
+    /// <param name="factor">Of the area at a lift (m), no unit, above zero.</param>
     public MeasuredAreas Scaled(Func<double, double> factor) =>
         new(Lifts, [.. WithTheStream.Select((a, i) => a * factor(Lifts[i]))], Backwards is null ? null : [.. Backwards.Select((a, i) => a * factor(Lifts[i]))]);
 }
@@ -100,7 +106,7 @@ public sealed record MeasuredAreas(IReadOnlyList<double> Lifts, IReadOnlyList<do
 /// <param name="CellLength">Length of the cells it is cut into, m, about.</param>
 /// <param name="WallTemperature">K; null: no heat passes.</param>
 /// <param name="Roughness">m.</param>
-/// <param name="BendLoss">Of all bends together, dynamic heads.</param>
+/// <param name="BendLoss">Of all bends together, dynamic heads, no unit.</param>
 /// <param name="EndCorrection">By how much the open end sounds longer, m; in all-cylinder runs also where it meets others.</param>
 public sealed record Tract(
     IReadOnlyList<TractStation> Stations, double CellLength, double? WallTemperature = null, double Roughness = 0, double BendLoss = 0, double EndCorrection = 0)
@@ -109,10 +115,14 @@ public sealed record Tract(
     public double Length => Stations[^1].Distance;
 
     /// <summary>A pipe of one diameter.</summary>
+    /// <param name="length">m, above zero.</param>
+    /// <param name="diameter">m, above zero.</param>
+    /// <param name="cellLength">m, above zero.</param>
     public static Tract Straight(double length, double diameter, double cellLength) =>
         new([new(0, Math.PI / 4 * diameter * diameter), new(length, Math.PI / 4 * diameter * diameter)], cellLength);
 
     /// <summary>Section at a distance from the seat, m2; the last one beyond the end.</summary>
+    /// <param name="distance">From the valve seat, m, zero or above.</param>
     public double AreaAt(double distance)
     {
         for (var i = 1; i < Stations.Count; i++)
@@ -129,6 +139,8 @@ public sealed record Tract(
 }
 
 /// <summary>Distance from the valve seat, m, and section, m2, above zero.</summary>
+/// <param name="Distance">From the valve seat, m.</param>
+/// <param name="Area">m2, above zero.</param>
 public readonly record struct TractStation(double Distance, double Area);
 
 /// <summary>One vessel all intakes draw from, behind one throttle.</summary>
@@ -146,7 +158,7 @@ public sealed record Collector(int Primaries, double Length, double Diameter);
 /// <summary>How the charge burns: put in, not computed.</summary>
 /// <param name="HalfBurntAfterTop">Crank angle after top dead centre of firing at which half is burnt, rad.</param>
 /// <param name="TenthToNineTenths">Crank angle in which it goes from a tenth to nine tenths burnt, rad.</param>
-/// <param name="ShareBurnt">Of the heat that could be set free, 0 to 1.</param>
+/// <param name="ShareBurnt">Of the heat that could be set free, 0 to 1, no unit.</param>
 public sealed record Combustion(double HalfBurntAfterTop, double TenthToNineTenths, double ShareBurnt)
 {
     /// <summary>Half burnt 9 degrees after top, 30 degrees from a tenth to nine tenths, 96 percent burnt. Common practice, no source.</summary>
@@ -157,4 +169,6 @@ public sealed record Combustion(double HalfBurntAfterTop, double TenthToNineTent
 }
 
 /// <summary>k above 1 and below 2, R in J/(kg K).</summary>
+/// <param name="HeatCapacityRatio">k, no unit, above 1 and below 2.</param>
+/// <param name="GasConstant">J/(kg K), above zero.</param>
 public sealed record PlainGas(double HeatCapacityRatio, double GasConstant);

@@ -3,7 +3,7 @@ using Portwright.Engine.Cylinder;
 namespace Portwright.Engine.Runs;
 
 /// <summary>When cycles count as repeating.</summary>
-/// <param name="Tolerance">Largest relative change of any cylinder's charge and work from cycle to cycle.</param>
+/// <param name="Tolerance">Largest relative change of any cylinder's charge and work from cycle to cycle, no unit.</param>
 /// <param name="MostCycles">After which it is given up and said.</param>
 public sealed record Settling(double Tolerance = 2e-4, int MostCycles = 60)
 {
@@ -17,6 +17,7 @@ public static class EngineRun
     /// <param name="cancel">Looked at after each cycle.</param>
     /// <exception cref="ArgumentException">The design cannot be put together, or its gas found no solution.</exception>
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static OperatingPoint At(EngineDesign design, double turnsASecond, Settling? settling = null, CancellationToken cancel = default) =>
         Settle(new(design, turnsASecond), design, turnsASecond, settling ?? Settling.Usual, cancel);
 

@@ -32,9 +32,11 @@ public enum StudyAxis
 }
 
 /// <summary>One thing varied, and the values it takes.</summary>
+/// <param name="Values">One a variation, in the unit of what is varied.</param>
 public sealed record Variation(StudyAxis Axis, IReadOnlyList<double> Values);
 
 /// <summary>One combination: the value on each axis, and what came of it.</summary>
+/// <param name="Values">One a variation, in the unit of what is varied.</param>
 /// <param name="Torque">Weighted mean over the range, N m.</param>
 /// <param name="Power">Weighted mean over the range, W.</param>
 /// <param name="BestPower">W.</param>
@@ -47,14 +49,18 @@ public sealed record Study(EngineDesign Design, SpeedRange Range, IReadOnlyList<
     /// <summary>Number of combinations.</summary>
     public int Count => Variations.Aggregate(1, (n, v) => n * v.Values.Count);
 
-    /// <summary>Combinations in order, the last variation fastest.</summary>
+    /// <summary>Combinations in order, the last variation fastest, in the unit of what each varies.</summary>
     public IReadOnlyList<IReadOnlyList<double>> Combinations() => Combine(Variations.Select(v => v.Values));
 
-    /// <summary>Every combination of one value of each row, the last row fastest.</summary>
+    /// <summary>Every combination of one value of each row, the last row fastest, in the unit of what each varies.</summary>
+    /// <param name="rows">One a variation, in the unit of what is varied.</param>
     public static IReadOnlyList<IReadOnlyList<double>> Combine(IEnumerable<IReadOnlyList<double>> rows) =>
         [.. rows.Aggregate<IReadOnlyList<double>, IEnumerable<double[]>>([[]], (all, row) => all.SelectMany(c => row.Select(v => (double[])[.. c, v])))];
 
     /// <summary>The design with one value on each axis.</summary>
+    /// <param name="values">One a variation, in the unit of what is varied.</param>
+    /// <exception cref="ArgumentException">Not one value a variation.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public EngineDesign Variant(IReadOnlyList<double> values)
     {
         ArgumentNullException.ThrowIfNull(values);

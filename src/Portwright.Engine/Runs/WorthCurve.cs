@@ -65,6 +65,7 @@ public sealed record WorthCurve(
     }
 
     /// <summary>Change in mean torque foretold for new areas at the same lifts, N m.</summary>
+    /// <param name="newAreas">m2, one a lift.</param>
     /// <exception cref="ArgumentException">A row has another length than the curve.</exception>
     public static double Foretold(IReadOnlyList<LiftWorth> worth, IReadOnlyList<double> newAreas)
     {

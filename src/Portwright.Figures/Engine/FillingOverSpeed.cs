@@ -1,6 +1,7 @@
 using Portwright.Engine.Runs;
 using Portwright.Shop.Runs;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
@@ -20,7 +21,7 @@ public static class FillingOverSpeed
         List<double> filling = [.. speeds.Select(s => s.Point.VolumetricEfficiency)];
         var air = Math.Max(0.15 * (filling.Max() - filling.Min()), 0.01);
         var panel = new PlotPanel(room, units, Dimension.Fraction, along, top, top + upper, filling.Min() - air, filling.Max() + 1.5 * air);
-        panel.Draw(pen, "filling (volumetric efficiency), %");
+        panel.Draw(pen, $"{Term.VolumetricEfficiency.In(units)}, %");
         if (panel.Value.From < 1 && panel.Value.To > 1) pen.Line(panel.Left, panel.Value.At(1), panel.Right, panel.Value.At(1), new Stroke(Role.Quiet, room.Thick(1.2), LineType.Dashed));
         var line = Line(pen, room, panel, speeds, p => p.VolumetricEfficiency, new Stroke(Role.Blue, room.Thick(2.4)), Role.Blue);
         var best = speeds.MaxBy(s => s.Point.VolumetricEfficiency)!;
@@ -38,8 +39,8 @@ public static class FillingOverSpeed
         Name(pen, room, under, [residual, reversion], under.At(stays.RotationalSpeed, stays.Point.Residual), "burnt gas left", Role.Quiet, labels);
         PlotPanel.Foot(pen, room, along, bottom, Dimension.RotationalSpeed, units, "engine speed, rpm");
         return pen.Done(
-            room.Width, room.Height, "Filling over engine speed",
-            $"Calculated. Best filling {words}; at most {Print.Number(most, Dimension.Fraction, units)} burnt gas left or gas pushed back.");
+            room.Width, room.Height, $"{Term.VolumetricEfficiency.Capital(units)} over engine speed",
+            $"Calculated. Best {words}; at most {Print.Number(most, Dimension.Fraction, units)} burnt gas left or gas pushed back.");
     }
 
     private static List<Place> Line(Pen pen, FigureSize size, PlotPanel panel, IReadOnlyList<EngineSpeed> speeds, Func<OperatingPoint, double> of, Stroke stroke, Role? dots)

@@ -2,6 +2,7 @@ using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
@@ -101,7 +102,7 @@ public static class HeadDrawing
         };
         var words = Lettering.Width(full, text) + 1.2 * text <= box.Width - 4 ? full : number;
         var left = box.Centre.X - (1.2 * text + Lettering.Width(words, text)) / 2;
-        VerdictMark.Draw(pen, new(left + 0.4 * text, y - 0.33 * text), 0.36 * text, difference.Verdict, difference.Of.Value, 1.5);
+        VerdictMark.Draw(pen, new(left + 0.4 * text, y - 0.33 * text), 0.36 * text, VerdictWords.ShapeOf(difference), 1.5);
         pen.Text(left + 1.2 * text, y, words, text, Role.Ink);
     }
 
@@ -123,7 +124,7 @@ public static class HeadDrawing
         if (port.AgainstLast is { } against)
         {
             var d = against.Curves.WholeCurve;
-            words += $", {FlowReadout.Difference(d, units)} over the whole curve against cut {against.Last.Cut.Fact.Number}, {VerdictMark.Words(d.Verdict, d.Of.Value)}";
+            words += $", {FlowReadout.Difference(d, units)} over the whole curve against cut {against.Last.Cut.Fact.Number}, {VerdictWords.Of(d)}";
         }
 
         return words;

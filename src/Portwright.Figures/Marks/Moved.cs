@@ -5,6 +5,10 @@ namespace Portwright.Figures;
 /// <summary>Puts a drawing somewhere on a larger one.</summary>
 internal static class Moved
 {
+    /// <summary>The drawing larger or smaller, letters and lines with it.</summary>
+    public static Drawing Scaled(Drawing drawing, double scale) =>
+        drawing with { Width = drawing.Width * scale, Height = drawing.Height * scale, Marks = [.. To(drawing, 0, 0, scale)] };
+
     /// <param name="scale">Shrinks letters and lines with it; 1 as drawn.</param>
     public static IEnumerable<Mark> To(Drawing drawing, double x, double y, double scale = 1) => drawing.Marks.Select(m => Move(m, x, y, scale));
 

@@ -12,6 +12,8 @@ public sealed class Pen
 
     public void Put(Mark mark) => _marks.Add(mark);
 
+    public void Put(IEnumerable<Mark> marks) => _marks.AddRange(marks);
+
     public void Line(double x1, double y1, double x2, double y2, Stroke stroke) => Put(new Segments([(new(x1, y1), new(x2, y2))], stroke));
 
     public void Segments(IEnumerable<(Place, Place)> pieces, Stroke stroke) => Put(new Segments([.. pieces], stroke));

@@ -7,13 +7,20 @@ internal sealed class PaperColumn
     private readonly double _top;
     private readonly double _bottom;
     private double _y;
+    private (double Height, Action<Pen, double> Draw)? _held;
 
     public PaperColumn(double top, double bottom) => (_top, _bottom, _y) = (top, bottom, top);
 
     public IReadOnlyList<Pen> Pages => _pages;
 
-    /// <summary>Room left on the sheet.</summary>
-    public double Left => _bottom - _y;
+    /// <summary>Height of an empty sheet.</summary>
+    public double Room => _bottom - _top;
+
+    /// <summary>Room left on the sheet, under a heading that is held back.</summary>
+    public double Left => _bottom - _y - (_held?.Height ?? 0);
+
+    /// <summary>Keeps a heading back until it is known on which sheet that stands which it belongs to.</summary>
+    public void Hold(double height, Action<Pen, double> draw) => _held = (height, draw);
 
     /// <summary>Puts a block of known height where there is room, else on a further sheet.</summary>
     /// <param name="keep">Room that must be left under it for what belongs to it.</param>
@@ -25,6 +32,13 @@ internal sealed class PaperColumn
             _pages.Add(new Pen());
             _y = _top;
             if (again is not null) _y += again(_pages[^1], _y);
+        }
+
+        if (_held is { } before)
+        {
+            _held = null;
+            before.Draw(_pages[^1], _y);
+            _y += before.Height;
         }
 
         draw(_pages[^1], _y);

@@ -8,4 +8,7 @@ public sealed record PaperSize(string Name, double Width, double Height)
 
     /// <summary>8 1/2 by 11 inch.</summary>
     public static PaperSize Letter { get; } = new("Letter", 612, 792);
+
+    /// <summary>The sheet in the printer where those units are used.</summary>
+    public static PaperSize Of(Shop.Units.UnitSystem units) => units == Shop.Units.UnitSystem.Si ? A4 : Letter;
 }

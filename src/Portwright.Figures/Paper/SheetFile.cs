@@ -1,8 +1,7 @@
 using System.Text;
-using Portwright.Shop.Runs;
-using Portwright.Shop.Sheets;
-using Portwright.Shop.Survey;
+using Portwright.Shop.Ports;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
@@ -24,23 +23,23 @@ public sealed record SheetFile(string Kind, string MediaType, string Words)
     ];
 
     /// <summary>The file's bytes.</summary>
+    /// <param name="document">What the sheet says; the asker leaves out what is for the engineer.</param>
     /// <exception cref="InvalidOperationException">A figure of a cut that has no reading yet.</exception>
-    /// <param name="engine">The port in its engine, as far as it was run; null: the sheet does not speak of it.</param>
-    public byte[] Render(PortSurvey survey, UnitSystem units, PortInEngine? engine = null)
+    public byte[] Render(PortAtCut port, Document document, UnitSystem units)
     {
-        ArgumentNullException.ThrowIfNull(survey);
-        var sheet = survey.Sheet;
+        ArgumentNullException.ThrowIfNull(port);
         return Kind switch
         {
-            "pdf" => PortSheetPaper.Pdf(survey, units == UnitSystem.Si ? PaperSize.A4 : PaperSize.Letter, units, engine: engine),
-            "html" => Encoding.UTF8.GetBytes(PortSheetHtml.Render(sheet, units, engine)),
-            "svg" => Encoding.UTF8.GetBytes(Svg.Standalone(Figure(sheet, units), Theme.White)),
-            "png" => Png.Render(Figure(sheet, units), Theme.White),
+            "pdf" => DocumentPaper.Pdf(document, port, PaperSize.Of(units), units),
+            "html" => Encoding.UTF8.GetBytes(DocumentHtml.Render(document, port, units)),
+            "svg" => Encoding.UTF8.GetBytes(Svg.Standalone(Drawn(port, document, units), Theme.White)),
+            "png" => Png.Render(Drawn(port, document, units), Theme.White),
             _ => throw new InvalidOperationException($"A sheet is not written as {Kind}."),
         };
     }
 
-    private static Drawing Figure(PortSheet sheet, UnitSystem units) => sheet.Flow is null
-        ? throw new InvalidOperationException($"{sheet.Port.Fact.Name} has no reading at cut {sheet.Cut.Fact.Number} yet: there is nothing to draw.")
-        : FlowOverLift.Draw(FlowPlot.Of(sheet, units: units), FigureSize.Wide, units);
+    private static Drawing Drawn(PortAtCut port, Document document, UnitSystem units) =>
+        document.Blocks.OfType<Figure>().FirstOrDefault(f => f.Kind == FigureKind.FlowOverLift) is { } figure
+            ? SheetFigures.Draw(port, figure, units, FigureSize.Wide)
+            : throw new InvalidOperationException($"{port.Sheet.Port.Fact.Name} has no reading at cut {port.Sheet.Cut.Fact.Number} yet: there is nothing to draw.");
 }

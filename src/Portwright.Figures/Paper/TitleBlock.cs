@@ -1,39 +1,46 @@
 using System.Globalization;
+using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
-/// <summary>The title block at the foot of a sheet: named fields in boxes, as on a workshop drawing (ISO 7200).</summary>
-internal static class TitleBlock
+/// <summary>The title block at the foot of a sheet: named fields in boxes, as on a workshop drawing (ISO 7200). A field takes room by its words.</summary>
+internal sealed class TitleBlock
 {
-    public const double Height = 58;
+    private const double Row = 26, Name = 6.2, Value = 8.2, Small = 6.4, Pad = 4, Widest = 150;
+    private const int MostInRow = 6;
 
-    private const double Name = 6.2, Value = 8.4;
+    private readonly (string Name, string Value)[][] _rows;
+    private readonly double _width;
 
-    /// <summary>Field names of the two rows with their shares of the width.</summary>
-    private static readonly (string Name, double Share)[][] Rows =
-    [
-        [("job", 0.34), ("head", 0.22), ("port", 0.16), ("cut", 0.10), ("date", 0.18)],
-        [("standard air", 0.42), ("bench", 0.20), ("hand", 0.12), ("program", 0.16), ("sheet", 0.10)],
-    ];
-
-    public static void Draw(Pen pen, IReadOnlyList<SheetField> fields, Box box, int page, int pages)
+    public TitleBlock(IReadOnlyList<NamedValue> fields, UnitSystem units, double width)
     {
-        var values = fields.ToDictionary(f => f.Name, f => f.Value);
-        values["sheet"] = string.Create(CultureInfo.InvariantCulture, $"{page} of {pages}");
-        pen.Box(box, 0, null, new Stroke(Role.Ink, 1.2));
-        var rowHeight = box.Height / Rows.Length;
-        for (var r = 0; r < Rows.Length; r++)
+        _width = width;
+        var all = fields.Select(f => (f.Name.In(units), f.Value.In(units))).Append(("sheet", "")).ToArray();
+        var rows = (all.Length + MostInRow - 1) / MostInRow;
+        _rows = [.. all.Chunk((all.Length + rows - 1) / rows)];
+    }
+
+    public double Height => Row * _rows.Length;
+
+    public void Draw(Pen pen, double left, double top, int page, int pages)
+    {
+        var line = new Stroke(Role.Ink, 0.6);
+        pen.Box(new(left, top, _width, Height), 0, null, new Stroke(Role.Ink, 1.2));
+        for (var r = 0; r < _rows.Length; r++)
         {
-            var (x, y) = (box.X, box.Y + r * rowHeight);
-            if (r > 0) pen.Line(box.X, y, box.Right, y, new Stroke(Role.Ink, 0.6));
-            for (var c = 0; c < Rows[r].Length; c++)
+            var (x, y) = (left, top + r * Row);
+            if (r > 0) pen.Line(left, y, left + _width, y, line);
+            var rooms = _rows[r].Select(f => 2 * Pad + Math.Max(Lettering.Width(f.Name, Name), Math.Clamp(Lettering.Width(f.Value, Value, Weight.SemiBold), 28, Widest))).ToArray();
+            var stretch = _width / rooms.Sum();
+            for (var c = 0; c < rooms.Length; c++)
             {
-                var (name, share) = Rows[r][c];
-                var width = share * box.Width;
-                if (c > 0) pen.Line(x, y, x, y + rowHeight, new Stroke(Role.Ink, 0.6));
-                pen.Text(x + 4, y + 8.5, name, Name, Role.Quiet);
-                Fit(pen, values[name], x + 4, y, width - 8);
-                x += width;
+                var (name, value) = _rows[r][c];
+                var room = rooms[c] * stretch;
+                if (c > 0) pen.Line(x, y, x, y + Row, line);
+                pen.Text(x + Pad, y + 7.8, name, Name, Role.Quiet);
+                Fit(pen, name == "sheet" ? string.Create(CultureInfo.InvariantCulture, $"{page} of {pages}") : value, x + Pad, y, room - 2 * Pad);
+                x += room;
             }
         }
     }
@@ -41,15 +48,15 @@ internal static class TitleBlock
     /// <summary>On one line where it fits, smaller on two where it does not.</summary>
     private static void Fit(Pen pen, string value, double x, double y, double room)
     {
+        void Put(string words, double size, double below) => pen.Text(x, y + below, words, size, Role.Ink, Anchor.Start, Weight.SemiBold);
         if (Lettering.Width(value, Value, Weight.SemiBold) <= room)
         {
-            pen.Text(x, y + 21, value, Value, Role.Ink, Anchor.Start, Weight.SemiBold);
+            Put(value, Value, 19.5);
             return;
         }
 
-        const double small = 6.6;
-        var lines = Lettering.Wrap(value, small, room, Weight.SemiBold);
-        pen.Text(x, y + 17, lines[0], small, Role.Ink, Anchor.Start, Weight.SemiBold);
-        if (lines.Count > 1) pen.Text(x, y + 25.5, Lettering.Fit(string.Join(' ', lines.Skip(1)), small, room, Weight.SemiBold), small, Role.Ink, Anchor.Start, Weight.SemiBold);
+        var lines = Lettering.Wrap(value, Small, room, Weight.SemiBold);
+        Put(lines[0], Small, 15.5);
+        if (lines.Count > 1) Put(Lettering.Fit(string.Join(' ', lines.Skip(1)), Small, room, Weight.SemiBold), Small, 23);
     }
 }

@@ -1,5 +1,6 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
@@ -28,7 +29,7 @@ internal static class DifferenceStrip
         {
             var words = Print.Bare(flow.ToSi(step), Dimension.VolumeFlow, units, step < 1 ? 1 : 0);
             var up = scale.At(flow.ToSi(step));
-            if (scale.At(0) - up > 1.1 * t)
+            if (scale.At(0) - up > 1.1 * t && Lettering.Width($"+{words}", t) <= frame.Left - 0.6 * t)
             {
                 pen.Text(frame.Left - 0.6 * t, up + 0.35 * t, $"+{words}", t, Role.Quiet, Anchor.End);
                 pen.Text(frame.Left - 0.6 * t, scale.At(flow.ToSi(-step)) + 0.35 * t, $"−{words}", t, Role.Quiet, Anchor.End);
@@ -38,7 +39,7 @@ internal static class DifferenceStrip
         }
 
         foreach (var d in less)
-            VerdictMark.Draw(pen, new(frame.Lift.At(d.Lift), scale.At(d.Difference.Of.Value)), frame.Size.Thick(6), d.Difference.Verdict, d.Difference.Of.Value, frame.Size.Thick(1.8));
+            VerdictMark.Draw(pen, new(frame.Lift.At(d.Lift), scale.At(d.Difference.Of.Value)), frame.Size.Thick(6), VerdictWords.ShapeOf(d.Difference), frame.Size.Thick(1.8));
         Words(pen, frame, less);
     }
 
@@ -72,17 +73,15 @@ internal static class DifferenceStrip
             return;
         }
 
-        var kinds = less.Select(d => (d.Difference.Verdict, Gain: d.Difference.Of.Value >= 0 || d.Difference.Verdict != Verdict.Real))
-            .Distinct().OrderBy(k => k.Verdict).ThenByDescending(k => k.Gain).ToList();
-        double Width(double size) => kinds.Sum(k => 1.3 * size + Lettering.Width(VerdictMark.Words(k.Verdict, k.Gain ? 1 : -1), size) + 1.2 * size) - 1.2 * size;
+        var kinds = less.Select(d => (Shape: VerdictWords.ShapeOf(d.Difference), Words: VerdictWords.Of(d.Difference))).Distinct().OrderBy(k => k.Shape).ToList();
+        double Width(double size) => kinds.Sum(k => 1.3 * size + Lettering.Width(k.Words, size) + 1.2 * size) - 1.2 * size;
         // All four at once are wider than a phone: the row then starts at the figure's own edge.
         var x = frame.Left + Width(t) <= frame.Size.Width ? frame.Left : Math.Max(0.5 * t, frame.Size.Width - Width(t));
         var small = x + Width(t) <= frame.Size.Width ? t : t * Math.Max(0.88, (frame.Size.Width - x) / Width(t));
-        foreach (var (verdict, gain) in kinds)
+        foreach (var (shape, words) in kinds)
         {
-            var words = VerdictMark.Words(verdict, gain ? 1 : -1);
             if (x + 1.3 * small + Lettering.Width(words, small) > frame.Size.Width) break;
-            VerdictMark.Draw(pen, new(x + 0.4 * small, y - 0.33 * small), frame.Size.Thick(5), verdict, gain ? 1 : -1, frame.Size.Thick(1.6));
+            VerdictMark.Draw(pen, new(x + 0.4 * small, y - 0.33 * small), frame.Size.Thick(5), shape, frame.Size.Thick(1.6));
             pen.Text(x + 1.3 * small, y, words, small, Role.Quiet);
             x += 1.3 * small + Lettering.Width(words, small) + 1.2 * small;
         }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Portwright.Physics.Uncertainty;
-using Portwright.Shop.Plan;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Targets;
 using Portwright.Shop.Units;
 
 namespace Portwright.Figures;
@@ -46,8 +46,9 @@ public sealed record FlowPlot(
     WantedFlow? Wanted = null)
 {
     /// <summary>What a port sheet shows.</summary>
+    /// <param name="wanted">What the engine asks of the port; null: nothing is drawn behind.</param>
     /// <param name="planned">Lifts asked for, m; null takes them from the sheet's last sweep.</param>
-    public static FlowPlot Of(PortSheet sheet, IReadOnlyList<double>? planned = null, UnitSystem units = UnitSystem.UsCustomary)
+    public static FlowPlot Of(PortSheet sheet, WantedFlow? wanted, IReadOnlyList<double>? planned = null, UnitSystem units = UnitSystem.UsCustomary)
     {
         var flow = sheet.Flow;
         // A port drawn through and blown through answers two questions; only cuts tested the same way lie on one figure.
@@ -62,7 +63,7 @@ public sealed record FlowPlot(
             sheet.Cam?.Lift,
             planned,
             restated is { } pressure ? $"standard air, {Print.Number(pressure, Dimension.Pressure, units, units == UnitSystem.UsCustomary ? 1 : 2)}" : "standard air",
-            sheet.Wanted);
+            wanted);
     }
 
     /// <summary>More ghosts than this are a bundle: the last, the one before and the first are drawn.</summary>

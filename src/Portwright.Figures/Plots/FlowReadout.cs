@@ -1,5 +1,6 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
@@ -43,7 +44,7 @@ internal static class FlowReadout
         if (plot.Wanted is { } wanted && wanted.At(last.Lift) is { } range)
             words += $" {char.ToUpperInvariant(wanted.Words[0])}{wanted.Words[1..]}: {Print.Bare(range.Low, Dimension.VolumeFlow, units, 0)} to {Print.Number(range.High, Dimension.VolumeFlow, units, 0)} there.";
         if (plot.Last is null || plot.Less.IsDefaultOrEmpty) return words;
-        var counts = plot.Less.GroupBy(d => VerdictMark.Words(d.Difference.Verdict, d.Difference.Of.Value)).Select(g => $"{g.Key} at {g.Count()}");
+        var counts = plot.Less.GroupBy(d => VerdictWords.Of(d.Difference)).Select(g => $"{g.Key} at {g.Count()}");
         return $"{words} Against {plot.Last.Name}, by lifts: {string.Join(", ", counts)}.";
     }
 
@@ -60,7 +61,7 @@ internal static class FlowReadout
         var words = $"{at}: {Print.WithDoubt(dot.Flow, dot.Doubt, Dimension.VolumeFlow, units)}";
         if (plot.Wanted?.At(lift) is { } range) words += $", wanted {Print.Bare(range.Low, Dimension.VolumeFlow, units, 0)} to {Print.Bare(range.High, Dimension.VolumeFlow, units, 0)}";
         var less = plot.Less.IsDefault ? null : plot.Less.FirstOrDefault(d => Math.Abs(d.Lift - lift) < 1e-6);
-        return less is null || plot.Last is null ? words : $"{words}; {Difference(less.Difference, units)}, {VerdictMark.Words(less.Difference.Verdict, less.Difference.Of.Value)}";
+        return less is null || plot.Last is null ? words : $"{words}; {Difference(less.Difference, units)}, {VerdictWords.Of(less.Difference)}";
     }
 
     /// <summary>A difference with its sign, figures chosen by its doubt: <c>+2.4</c>.</summary>

@@ -1,44 +1,31 @@
-using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
 /// <summary>
-/// The shape and the words of a verdict: filled triangle up a real gain, down a real loss, hollow circle inside the noise, dotted circle
+/// The shape of a verdict, that stands beside its words: filled triangle up a real gain, down a real loss, hollow circle inside the noise, dotted circle
 /// with a cross not enough readings.
 /// </summary>
 public static class VerdictMark
 {
-    /// <summary>In a few words.</summary>
-    public static string Words(Verdict verdict, double difference) => verdict switch
-    {
-        Verdict.Real => difference < 0 ? "real loss" : "real gain",
-        Verdict.InsideTheNoise => "inside the noise",
-        _ => "not enough readings",
-    };
-
-    /// <summary>The shape as a letter, for a terminal.</summary>
-    public static string Letter(Verdict verdict, double difference) => verdict switch
-    {
-        Verdict.Real => difference < 0 ? "▼" : "▲",
-        Verdict.InsideTheNoise => "○",
-        _ => "×",
-    };
-
     /// <summary>The shape as a small drawing of its own, 14 by 14, to stand before words.</summary>
-    public static Drawing Draw(Verdict verdict, double difference)
+    /// <param name="words">Those that stand beside it: the shape's name.</param>
+    public static Drawing Draw(VerdictShape shape, string words)
     {
         var pen = new Pen();
-        Draw(pen, new(7, 7), 5.4, verdict, difference, 1.6);
-        return pen.Done(14, 14, Words(verdict, difference), "");
+        Draw(pen, new(7, 7), 5.4, shape, 1.6);
+        return pen.Done(14, 14, words, "");
     }
 
     /// <summary>Draws the shape about a centre.</summary>
-    public static void Draw(Pen pen, Place centre, double radius, Verdict verdict, double difference, double thick, Role role = Role.Blue)
+    /// <exception cref="ArgumentOutOfRangeException">No shape, or one that is not known here.</exception>
+    public static void Draw(Pen pen, Place centre, double radius, VerdictShape shape, double thick, Role role = Role.Blue)
     {
-        switch (verdict)
+        ArgumentNullException.ThrowIfNull(pen);
+        switch (shape)
         {
-            case Verdict.Real:
-                var up = difference < 0 ? 1 : -1;
+            case VerdictShape.Gain or VerdictShape.Loss:
+                var up = shape == VerdictShape.Loss ? 1 : -1;
                 pen.Area(
                     [
                         new(centre.X, centre.Y + up * radius * 1.15),
@@ -47,10 +34,10 @@ public static class VerdictMark
                     ],
                     role);
                 break;
-            case Verdict.InsideTheNoise:
+            case VerdictShape.Noise:
                 pen.Circle(centre, radius * 0.9, Role.Ground, new Stroke(role, thick));
                 break;
-            default:
+            case VerdictShape.Unsure:
                 pen.Circle(centre, radius * 0.9, Role.Ground, new Stroke(Role.Quiet, thick, LineType.Dotted));
                 var arm = radius * 0.45;
                 pen.Segments(
@@ -60,6 +47,7 @@ public static class VerdictMark
                     ],
                     new Stroke(Role.Quiet, thick));
                 break;
+            default: throw new ArgumentOutOfRangeException(nameof(shape), shape, "A verdict's shape.");
         }
     }
 }

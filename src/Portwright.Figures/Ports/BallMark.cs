@@ -1,5 +1,8 @@
 using Portwright.Physics.Drag;
+using Portwright.Shop.Balls;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
@@ -16,6 +19,14 @@ public static class BallMark
         BallAnswer.Undecided => "undecided",
         { } told => SurveyWords.Of(told),
     };
+
+    /// <summary>Beside the shape, in the fewest words: <c>2.1 of 7.4</c>, a rise of the flow as <c>rose 0.9</c>; and the answer.</summary>
+    internal static (string Loss, string Answer) Short(BallPlace ball, UnitSystem units)
+    {
+        var size = Quantity.Flow(Math.Abs(ball.Loss.Value));
+        Sentence loss = ball.Loss.Value < 0 ? (Sentence)$"rose {size}" : ball.Expected is { } expected ? (Sentence)$"{size} of {Quantity.Flow(expected.Value)}" : $"{size}";
+        return (loss.BareIn(units), ball.Response?.Answer == BallAnswer.Busier ? "busier" : Words(ball.Response?.Answer));
+    }
 
     /// <summary>The more it matters, the higher: which of several answers at one place is shown.</summary>
     internal static int Weight(BallAnswer? answer) => answer switch

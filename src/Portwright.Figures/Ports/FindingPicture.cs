@@ -23,7 +23,7 @@ public static class FindingPicture
             ? Section(pen, survey, station, finding, units, view ?? new View())
             : Along(pen, survey, finding, units);
         pen.Text(Width / 2, Height - 4, Lettering.Fit(caption, T, Width - 4), T, Role.Quiet, Anchor.Middle);
-        return pen.Done(Width, Height, finding.Title, FindingWords.Show(finding.Sentence, units));
+        return pen.Done(Width, Height, finding.Title, finding.Sentence.In(units));
     }
 
     private static string Section(Pen pen, PortSurvey survey, SurveyedStation station, Finding finding, UnitSystem units, View view)
@@ -48,7 +48,8 @@ public static class FindingPicture
             at = frame.At(point);
             SectionBalls.Ring(pen, frame, ball, at, 1);
             BallMark.Draw(pen, at, 6, ball.Response?.Answer, 1.5);
-            beside = [($"{BallWords.Short(ball, units)}", Role.Ink), (Print.UnitName(Dimension.VolumeFlow, units), Role.Quiet), (BallWords.Answer(ball), Role.Ink)];
+            var (loss, answer) = BallMark.Short(ball, units);
+            beside = [(loss, Role.Ink), (Print.UnitName(Dimension.VolumeFlow, units), Role.Quiet), (answer, Role.Ink)];
         }
         else if (ring?.Map is { } map)
         {

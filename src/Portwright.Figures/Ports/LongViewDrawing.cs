@@ -1,6 +1,8 @@
 using Portwright.Geometry.LongView;
 using Portwright.Geometry.Views;
+using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Findings;
+using Portwright.Shop.Ports;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
@@ -109,7 +111,7 @@ public static class LongViewDrawing
             var text = frame.Size.Text * 1.05;
             var letter = Lettering.Fit(station.Letter, text, 2 * frame.LetterRadius - 2, Weight.SemiBold);
             pen.Touchable(
-                $"{letter}: {StationWords.Say(station, frame.Survey, units)}{(here ? ", chosen" : "")}",
+                $"{letter}: {StationSaid.Of(station, frame.Survey).In(units).TrimEnd('.')}{(here ? ", chosen" : "")}",
                 new Box(at.X - 22, at.Y - 22, 44, 44),
                 seen =>
                 {

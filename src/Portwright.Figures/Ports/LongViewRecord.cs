@@ -5,6 +5,7 @@ using Portwright.Shop.Findings;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures;
 
@@ -117,7 +118,7 @@ internal sealed class LongViewRecord(LongFrame frame, LongViewLabels labels, Uni
     /// <summary>Only what is out of the ordinary is written out: the shape says the rest.</summary>
     private string? Words(BallPlace ball) => ball.Response?.Answer switch
     {
-        BallAnswer.TornOff or BallAnswer.Lazy or BallAnswer.Busier => BallWords.Loss(ball, units),
+        BallAnswer.TornOff or BallAnswer.Lazy or BallAnswer.Busier => $"ball {SurveyWords.Of(ball).In(units)}",
         _ => null,
     };
 

@@ -56,7 +56,7 @@ internal sealed class ScheduleAxes
 
         if (_valve is { } valve)
         {
-            pen.Text(_size.Width - 2, 1.1 * t, "of valve", t, Role.Quiet, Anchor.End);
+            pen.Text(_size.Width - 2, 1.1 * t, "of valve, by area", t, Role.Quiet, Anchor.End);
             var share = Scale.Step((_high - _low) / valve * 100, 5);
             foreach (var percent in Scale.Ticks(_low / valve * 100, _high / valve * 100, share))
             {

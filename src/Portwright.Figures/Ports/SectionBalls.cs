@@ -1,4 +1,5 @@
 using Portwright.Shop.Balls;
+using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
 namespace Portwright.Figures;
@@ -22,14 +23,14 @@ internal static class SectionBalls
 
         foreach (var ball in balls)
         {
-            var words = $"{BallWords.Loss(ball, sheet.Units)}, {BallMark.Words(ball.Response?.Answer)}";
-            sheet.Said.Add((ball.Bearing, words));
+            sheet.Said.Add((ball.Bearing, $"ball {SurveyWords.Of(ball).In(sheet.Units)}"));
+            var (loss, answer) = BallMark.Short(ball, sheet.Units);
             var at = ball.Point is { } point ? sheet.Frame.At(point) : sheet.Frame.At(sheet.Frame.Outline.BearingCentre);
             if (ball.Bearing is { } hours)
             {
                 sheet.Labels.Put(
                     sheet.Pen, at, hours,
-                    [(BallWords.Short(ball, sheet.Units), Role.Ink, Weight.SemiBold), (BallWords.Answer(ball), Role.Quiet, Weight.Regular)], 1.75 * sheet.Text);
+                    [(loss, Role.Ink, Weight.SemiBold), (answer, Role.Quiet, Weight.Regular)], 1.75 * sheet.Text);
             }
 
             BallMark.Draw(sheet.Pen, at, sheet.Thick(7), ball.Response?.Answer, sheet.Thick(1.6));

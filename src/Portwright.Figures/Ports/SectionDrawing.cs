@@ -1,6 +1,7 @@
 using System.Globalization;
 using Portwright.Geometry;
 using Portwright.Geometry.Views;
+using Portwright.Shop.Ports;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 
@@ -186,7 +187,7 @@ public static class SectionDrawing
 
     private static string Describe(SectionSheet sheet, View view, bool generic)
     {
-        var words = new List<string> { $"{StationWords.Say(sheet.Station, sheet.Survey, sheet.Units)}. Seen {view.Describe()}." };
+        var words = new List<string> { $"{StationSaid.Of(sheet.Station, sheet.Survey).In(sheet.Units)} Seen {view.Describe()}." };
         if (generic) words.Add("The outline is a usual one, not measured.");
         if (sheet.Empty.Length > 0) words.Add(sheet.Empty);
         words.AddRange(sheet.Said.Select(s => $"{(s.Bearing is { } b ? string.Create(CultureInfo.InvariantCulture, $"{Bearing.Clock(b):0.#} o'clock, {ViewWords.Metal(b)}") : "Middle")}: {s.Words}."));

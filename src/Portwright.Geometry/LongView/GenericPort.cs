@@ -27,6 +27,7 @@ public static class GenericPort
 
     /// <summary>Flange to seat 2.5 valve diameters for an intake, 1.9 for an exhaust; turn 65 and 75 degrees; bend radius 0.95 diameters.</summary>
     /// <param name="valveDiameter">m, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The valve's diameter is not above zero, or the place is not 0 to 1.</exception>
     public static Centreline Centreline(PortSide side, double valveDiameter)
     {
         Require.Positive(valveDiameter, nameof(valveDiameter), "m");
@@ -36,7 +37,9 @@ public static class GenericPort
     }
 
     /// <summary>The generic section at a share of the centreline, straight between the places of the table.</summary>
-    /// <param name="along">0 at the flange, 1 at the seat.</param>
+    /// <param name="valveDiameter">m, above zero.</param>
+    /// <param name="along">0 at the flange, 1 at the seat, no unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The valve's diameter is not above zero, or the place is not 0 to 1.</exception>
     public static RectangleSection SectionAt(PortSide side, double valveDiameter, double along)
     {
         Require.Positive(valveDiameter, nameof(valveDiameter), "m");
@@ -50,6 +53,8 @@ public static class GenericPort
     }
 
     /// <summary>The generic stations along a centreline, all marked generic.</summary>
+    /// <param name="valveDiameter">m, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The valve's diameter is not above zero, or the place is not 0 to 1.</exception>
     public static IReadOnlyList<ProfileStation> Stations(PortSide side, double valveDiameter, Centreline centreline)
     {
         ArgumentNullException.ThrowIfNull(centreline);
@@ -62,6 +67,7 @@ public static class GenericPort
     /// Measured stations with generic ones before the first and after the last of them; between measured stations nothing generic is put. Heights of the generic ones are scaled to the nearest measured station,
     /// and those nearer to it than a twentieth of the port are left out.
     /// </summary>
+    /// <param name="valveDiameter">m, above zero.</param>
     public static IReadOnlyList<ProfileStation> Fill(PortSide side, double valveDiameter, Centreline centreline, IReadOnlyList<ProfileStation> measured)
     {
         ArgumentNullException.ThrowIfNull(measured);

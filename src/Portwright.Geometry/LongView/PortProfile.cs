@@ -7,12 +7,8 @@ namespace Portwright.Geometry.LongView;
 public enum Surface { Roof, Floor }
 
 /// <summary>A point of the roof or floor line.</summary>
-public readonly record struct ProfilePoint(double Distance, PlanePoint Point, bool IsGeneric);
-
-/// <summary>The place of roof or floor nearest to a touched point.</summary>
 /// <param name="Distance">From the flange along the centreline, m.</param>
-/// <param name="Gap">From the touched point to the line, m.</param>
-public readonly record struct ProfilePlace(double Distance, Surface Surface, double Gap);
+public readonly record struct ProfilePoint(double Distance, PlanePoint Point, bool IsGeneric);
 
 /// <summary>
 /// Roof and floor line of a port in the long view, between its stations by a cubic that rises and falls only where the stations do
@@ -54,56 +50,32 @@ public sealed class PortProfile
     public IReadOnlyList<ProfileStation> Stations { get; }
 
     /// <summary>Height of the roof above the centreline, m.</summary>
+    /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance lies outside the port.</exception>
     public double RoofAt(double distance) => roof(Within(distance));
 
     /// <summary>Depth of the floor below the centreline, m.</summary>
+    /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance lies outside the port.</exception>
     public double FloorAt(double distance) => floor(Within(distance));
 
-    /// <summary>Roof to floor, m.</summary>
-    public double HeightAt(double distance) => RoofAt(distance) + FloorAt(distance);
-
     /// <summary>True where the shape is not bounded by measured stations on both sides.</summary>
+    /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The distance lies outside the port.</exception>
     public bool IsGenericAt(double distance) => !(Within(distance) >= firstMeasured && distance <= lastMeasured);
 
     /// <summary>A point of the roof or floor.</summary>
+    /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
     public PlanePoint PointAt(double distance, Surface surface) =>
         Centreline.PointAt(distance, surface == Surface.Roof ? RoofAt(distance) : -FloorAt(distance));
 
     /// <summary>The roof or floor line from flange to seat in so many points, two or more.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 2 points.</exception>
     public IReadOnlyList<ProfilePoint> LineOf(Surface surface, int points = 97)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(points, 2);
         return [.. Enumerable.Range(0, points).Select(i => Centreline.Length * i / (points - 1))
             .Select(d => new ProfilePoint(d, PointAt(d, surface), IsGenericAt(d)))];
-    }
-
-    /// <summary>The place of the roof or floor nearest to a touched point, m, within 1e-4 of the port's length.</summary>
-    public ProfilePlace Nearest(PlanePoint touched)
-    {
-        var onRoof = Nearest(touched, Surface.Roof);
-        var onFloor = Nearest(touched, Surface.Floor);
-        return onRoof.Gap <= onFloor.Gap ? onRoof : onFloor;
-    }
-
-    /// <summary>The station nearest along the centreline.</summary>
-    public ProfileStation NearestStation(double distance) => Stations.MinBy(s => Math.Abs(s.Distance - distance))!;
-
-    private ProfilePlace Nearest(PlanePoint touched, Surface surface)
-    {
-        double Gap(double distance) => touched.To(PointAt(distance, surface));
-        const int Steps = 200;
-        var step = Centreline.Length / Steps;
-        var best = Enumerable.Range(0, Steps + 1).Select(i => Math.Min(i * step, Centreline.Length)).MinBy(Gap);
-        double low = Math.Max(0, best - step), high = Math.Min(Centreline.Length, best + step);
-        // Thirds are cut off the bracket until it is far below what a finger can point at.
-        for (var i = 0; i < 20; i++)
-        {
-            double third = (high - low) / 3, a = low + third, b = high - third;
-            if (Gap(a) <= Gap(b)) high = b;
-            else low = a;
-        }
-        var place = (low + high) / 2;
-        return new(place, surface, Gap(place));
     }
 
     private double Within(double distance) => Require.Along(distance, 0, Centreline.Length, nameof(distance));

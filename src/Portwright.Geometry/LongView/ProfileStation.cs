@@ -13,6 +13,7 @@ public sealed record ProfileStation(double Distance, double Roof, double Floor, 
     public double Height => Roof + Floor;
 
     /// <summary>From a measured section that sits with its centroid on the centreline, square to it.</summary>
+    /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
     public static ProfileStation Of(double distance, SectionMeasure section, string name = "")
     {
         ArgumentNullException.ThrowIfNull(section);

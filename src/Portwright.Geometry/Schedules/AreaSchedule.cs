@@ -38,6 +38,7 @@ public sealed class AreaSchedule
     public double Length => Stations[^1].Distance - Stations[0].Distance;
 
     /// <summary>Area at a distance, m2: the frustum between neighbours, so that sqrt(area) runs straight.</summary>
+    /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
     /// <exception cref="ArgumentOutOfRangeException">Outside the measured stations: nothing is known there.</exception>
     public double AreaAt(double distance)
     {
@@ -52,9 +53,10 @@ public sealed class AreaSchedule
         return Stations[^1].Area;
     }
 
-    /// <summary>Area over the area of the valve head's circle.</summary>
+    /// <summary>Area over the area of the valve head's circle, no unit.</summary>
     /// <param name="area">m2.</param>
     /// <param name="valveDiameter">m.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double ShareOfValve(double area, double valveDiameter)
     {
         Require.Positive(area, nameof(area), "m2");
@@ -65,6 +67,7 @@ public sealed class AreaSchedule
     /// <summary>Mean speed of air through an area, m/s: volume flow / area. Volume flow at the air's state in the port; standard air's volume where the port runs near it.</summary>
     /// <param name="volumeFlow">m3/s.</param>
     /// <param name="area">m2.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double MeanSpeed(double volumeFlow, double area)
     {
         Require.NotNegative(volumeFlow, nameof(volumeFlow), "m3/s");

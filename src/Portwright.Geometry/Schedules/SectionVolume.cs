@@ -40,7 +40,8 @@ public sealed record SectionVolume
     /// <summary>One line for each step and the total.</summary>
     public required IReadOnlyList<WorkingLine> Working { get; init; }
 
-    /// <param name="scaleError">Standard relative error of the caliper's scale for lengths across the port; it moves every area by twice as much.</param>
+    /// <param name="scaleError">Standard relative error of the caliper's scale for lengths across the port; it moves every area by twice as much, no unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static SectionVolume Of(AreaSchedule schedule, double scaleError = 0)
     {
         ArgumentNullException.ThrowIfNull(schedule);

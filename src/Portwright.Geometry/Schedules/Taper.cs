@@ -9,7 +9,7 @@ public sealed record Taper(AreaStation From, AreaStation To)
     /// <summary>Change of area per length along the centreline, m2 per m.</summary>
     public double AreaPerLength => (To.Area - From.Area) / Length;
 
-    /// <summary>Change of area over the area it starts from.</summary>
+    /// <summary>Change of area over the area it starts from, no unit.</summary>
     public double AreaShare => To.Area / From.Area - 1;
 
     /// <summary>Half angle of the cone between round sections of the same areas and distance, rad: tan = (d2 - d1) / (2 length), d = sqrt(4 A / pi).</summary>

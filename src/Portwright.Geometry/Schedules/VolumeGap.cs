@@ -11,6 +11,6 @@ public sealed record VolumeGap(SectionVolume FromSections, double Measured, doub
     /// <summary>Standard uncertainty of the difference, m3.</summary>
     public double Standard => Math.Sqrt(MeasuredDoubt * MeasuredDoubt + FromSections.Standard * FromSections.Standard);
 
-    /// <summary>Difference in standard uncertainties; infinite when neither side is given any doubt and they differ.</summary>
+    /// <summary>Difference in standard uncertainties; infinite when neither side is given any doubt and they differ, no unit.</summary>
     public double Score => Difference == 0 ? 0 : Difference / Standard;
 }

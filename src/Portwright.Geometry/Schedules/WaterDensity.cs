@@ -8,6 +8,7 @@ public static class WaterDensity
     /// experimental reports, Metrologia 38 (2001) 301-309: rho = a5 (1 - (t + a1)^2 (t + a2) / (a3 (t + a4))). Its own uncertainty is below 1e-6; tap water differs by up to 5e-4.
     /// </summary>
     /// <param name="celsius">0 to 40 degC.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The water is not at 0 to 40 degC.</exception>
     public static double At(double celsius)
     {
         Require.Between(celsius, 0, 40, nameof(celsius), "degC");

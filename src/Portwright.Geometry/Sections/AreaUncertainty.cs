@@ -18,9 +18,10 @@ public sealed record AreaUncertainty(IReadOnlyList<AreaContribution> Contributio
 
     /// <summary>From the steps of the gauges and one scale error common to all caliper readings.</summary>
     /// <param name="resolution">Step the caliper is read to, m: each reading lies evenly within half a step (JCGM 100:2008, F.2.2.1: step / sqrt 12).</param>
-    /// <param name="scaleError">Standard relative error of the caliper's scale; it moves all its readings together.</param>
+    /// <param name="scaleError">Standard relative error of the caliper's scale; it moves all its readings together, no unit.</param>
     /// <param name="radiusResolution">Step between radius gauges, m; the caliper's step where left out.</param>
     /// <param name="tiltDoubt">Standard uncertainty of the tilt, rad.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static AreaUncertainty Of(SectionMeasure section, double resolution, double scaleError, double? radiusResolution = null, double tiltDoubt = 0)
     {
         ArgumentNullException.ThrowIfNull(section);
@@ -32,7 +33,11 @@ public sealed record AreaUncertainty(IReadOnlyList<AreaContribution> Contributio
     }
 
     /// <summary>From the standard uncertainty of each reading, m, in the order of <see cref="SectionMeasure.Readings"/>.</summary>
+    /// <param name="standardUncertainties">Of the readings in their order, m, zero or above.</param>
+    /// <param name="scaleError">Standard share by which the scale is off, no unit, zero or above.</param>
+    /// <param name="tiltDoubt">Standard uncertainty of the tilt, rad, zero or above.</param>
     /// <exception cref="ArgumentException">Not one uncertainty for each reading.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static AreaUncertainty Of(SectionMeasure section, IReadOnlyList<double> standardUncertainties, double scaleError = 0, double tiltDoubt = 0)
     {
         ArgumentNullException.ThrowIfNull(section);

@@ -1,12 +1,19 @@
 namespace Portwright.Geometry.Sections;
 
 /// <summary>Radii of the four corners of a section, m, zero or above. "Wall" is the cylinder-wall side, "Centre" the centre side.</summary>
+/// <param name="RoofWall">m, zero or above.</param>
+/// <param name="RoofCentre">m, zero or above.</param>
+/// <param name="FloorWall">m, zero or above.</param>
+/// <param name="FloorCentre">m, zero or above.</param>
 public readonly record struct CornerRadii(double RoofWall, double RoofCentre, double FloorWall, double FloorCentre)
 {
+    /// <param name="radius">m, zero or above.</param>
     public static CornerRadii All(double radius) => new(radius, radius, radius, radius);
 
+    /// <param name="radius">m, zero or above.</param>
     public static implicit operator CornerRadii(double radius) => All(radius);
 
+    /// <param name="radius">m, zero or above.</param>
     public static CornerRadii FromDouble(double radius) => All(radius);
 
     /// <summary>True when one gauge reading serves all four corners.</summary>

@@ -4,6 +4,8 @@ using Portwright.Geometry.Working;
 namespace Portwright.Geometry.Sections;
 
 /// <summary>A roof circle above a floor circle of another radius, joined by their common tangents, m.</summary>
+/// <param name="RoofRadius">m, above zero.</param>
+/// <param name="FloorRadius">m, above zero.</param>
 /// <param name="Height">Floor to roof, m: both radii and the distance between the centres.</param>
 public sealed record EggSection(double RoofRadius, double FloorRadius, double Height) : SectionMeasure
 {

@@ -3,11 +3,14 @@ using Portwright.Geometry.Working;
 namespace Portwright.Geometry.Sections;
 
 /// <summary>An ellipse by its width and height, m; a round throat or stem where both are alike.</summary>
+/// <param name="Width">m, above zero.</param>
+/// <param name="Height">m, above zero.</param>
 public sealed record OvalSection(double Width, double Height) : SectionMeasure
 {
     public override string Kind => "oval";
 
     /// <summary>A round section of a diameter, m.</summary>
+    /// <param name="diameter">m, above zero.</param>
     public static OvalSection Round(double diameter) => new(diameter, diameter);
 
     private protected override IReadOnlyList<SectionReading> ShapeReadings =>
@@ -27,9 +30,10 @@ public sealed record OvalSection(double Width, double Height) : SectionMeasure
     internal override IEnumerable<WorkingLine> ShapeWorking() =>
         [new("oval", "π/4 × {0} × {1}", [Quantity.Length(Width), Quantity.Length(Height)], Quantity.Area(Math.PI / 4 * Width * Height))];
 
-    /// <summary>4 a E(k) by the arithmetic-geometric mean (NIST Digital Library of Mathematical Functions, 19.8.6).</summary>
+    /// <summary>4 a E(k) by the arithmetic-geometric mean (NIST Digital Library of Mathematical Functions, 19.8.6), m.</summary>
     /// <param name="a">Half axis, m, above zero.</param>
     /// <param name="b">Other half axis, m, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double EllipsePerimeter(double a, double b)
     {
         Require.Positive(a, nameof(a), "m");

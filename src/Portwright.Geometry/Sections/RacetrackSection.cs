@@ -4,6 +4,8 @@ using Portwright.Geometry.Working;
 namespace Portwright.Geometry.Sections;
 
 /// <summary>Two half circles joined by straight walls, m; the shorter of width and height is the circles' diameter.</summary>
+/// <param name="Width">m, above zero.</param>
+/// <param name="Height">m, above zero.</param>
 public sealed record RacetrackSection(double Width, double Height) : SectionMeasure
 {
     public override string Kind => "racetrack";

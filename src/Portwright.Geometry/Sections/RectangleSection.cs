@@ -3,6 +3,8 @@ using Portwright.Geometry.Working;
 namespace Portwright.Geometry.Sections;
 
 /// <summary>A rectangle with rounded corners, all alike or each with its own radius. m.</summary>
+/// <param name="Width">m, above zero.</param>
+/// <param name="Height">m, above zero.</param>
 public sealed record RectangleSection(double Width, double Height, CornerRadii Corners) : SectionMeasure
 {
     public override string Kind => "rectangle";

@@ -1,6 +1,7 @@
 namespace Portwright.Geometry.Sections;
 
 /// <summary>Why readings make no section: the field, its value (m or rad, for the page to print in the porter's unit) and the cure.</summary>
+/// <param name="Value">m, or rad for an angle.</param>
 public sealed record SectionProblem(string Field, double Value, string Cure)
 {
     internal static SectionProblem? NotPositive(string field, double value) =>

@@ -4,6 +4,7 @@ namespace Portwright.Geometry.Sections;
 public enum Gauge { Caliper, RadiusGauge }
 
 /// <summary>One reading a section's area is worked out from, m.</summary>
+/// <param name="Value">m.</param>
 public sealed record SectionReading(string Name, double Value, Gauge Gauge)
 {
     internal static SectionReading Caliper(string name, double value) => new(name, value, Gauge.Caliper);

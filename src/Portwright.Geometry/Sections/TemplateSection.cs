@@ -3,6 +3,8 @@ using Portwright.Geometry.Working;
 namespace Portwright.Geometry.Sections;
 
 /// <summary>A known shape stretched to the width and height two caliper readings give, m. The template itself is taken as true to shape.</summary>
+/// <param name="Width">m, above zero.</param>
+/// <param name="Height">m, above zero.</param>
 public sealed record TemplateSection(Outline Template, double Width, double Height) : SectionMeasure
 {
     public override string Kind => "template";

@@ -3,6 +3,9 @@ using Portwright.Geometry.Working;
 namespace Portwright.Geometry.Sections;
 
 /// <summary>A floor width, a roof width and the height between them, corners rounded. m.</summary>
+/// <param name="FloorWidth">m, above zero.</param>
+/// <param name="RoofWidth">m, above zero.</param>
+/// <param name="Height">m, above zero.</param>
 /// <param name="RoofShift">How far the middle of the roof lies towards the centre side from the middle of the floor, m; zero for an upright one.</param>
 public sealed record TrapezoidSection(double FloorWidth, double RoofWidth, double Height, CornerRadii Corners, double RoofShift = 0) : SectionMeasure
 {

@@ -4,6 +4,8 @@ using Portwright.Geometry.Working;
 namespace Portwright.Geometry.Sections;
 
 /// <summary>A width measured at a height above the floor, m.</summary>
+/// <param name="Height">m, above zero.</param>
+/// <param name="Width">m, above zero.</param>
 /// <param name="Shift">How far the width's middle lies towards the centre side from X = 0, m.</param>
 public readonly record struct WidthAtHeight(double Height, double Width, double Shift = 0)
 {

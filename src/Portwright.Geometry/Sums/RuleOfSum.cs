@@ -5,15 +5,27 @@ namespace Portwright.Geometry.Sums;
 /// </summary>
 public static class RuleOfSum
 {
-    /// <summary>Straight between places: sum of (a + b)/2 x step.</summary>
+    /// <summary>Straight between places: sum of (a + b)/2 x step. In units of place times value.</summary>
+    /// <param name="places">Rising, in any unit.</param>
+    /// <param name="values">As many, in any unit.</param>
+    /// <exception cref="ArgumentException">The rows differ in length, or there are fewer than 2 places.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The places do not rise.</exception>
     public static double MeanOfEnds(IReadOnlyList<double> places, IReadOnlyList<double> values) =>
         Steps(places, values, (a, b) => (a + b) / 2);
 
-    /// <summary>Each step a frustum of a pyramid or cone: sum of (a + b + sqrt(a b))/3 x step. For areas, zero or above; exact where the section keeps its shape and tapers straight.</summary>
+    /// <summary>Each step a frustum of a pyramid or cone: sum of (a + b + sqrt(a b))/3 x step. For areas, zero or above; exact where the section keeps its shape and tapers straight. In units of place times value.</summary>
+    /// <param name="places">Rising, in any unit.</param>
+    /// <param name="areas">As many, in any unit, zero or above.</param>
+    /// <exception cref="ArgumentException">The rows differ in length, or there are fewer than 2 places.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The places do not rise.</exception>
     public static double Frustum(IReadOnlyList<double> places, IReadOnlyList<double> areas) =>
         Steps(places, areas, (a, b) => (a + b + Math.Sqrt(a * b)) / 3);
 
-    /// <summary>A parabola through each three places (Simpson's rule for uneven steps); an odd last step takes the parabola of the last three. Two places: straight.</summary>
+    /// <summary>A parabola through each three places (Simpson's rule for uneven steps); an odd last step takes the parabola of the last three. Two places: straight. In units of place times value.</summary>
+    /// <param name="places">Rising, in any unit.</param>
+    /// <param name="values">As many, in any unit.</param>
+    /// <exception cref="ArgumentException">The rows differ in length, or there are fewer than 2 places.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The places do not rise.</exception>
     public static double Simpson(IReadOnlyList<double> places, IReadOnlyList<double> values)
     {
         Check(places, values);

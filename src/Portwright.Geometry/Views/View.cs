@@ -6,9 +6,6 @@ public enum SeenFrom { Flange, Chamber }
 /// <summary>Which way up the head lies: valve cover up, or chambers up as on the bench.</summary>
 public enum Lying { Upright, Inverted }
 
-/// <summary>Where something is on the screen across; middle within a quarter hour of straight up or down.</summary>
-public enum Side { Left, Middle, Right }
-
 /// <summary>
 /// How the porter sees a port. The record keeps bearings by metal (12 roof, 3 centre side, 6 floor, 9 cylinder-wall side); a view turns them into the screen's clock and back.
 /// </summary>
@@ -34,14 +31,16 @@ public sealed record View(SeenFrom SeenFrom = SeenFrom.Flange, Lying Lying = Lyi
     /// <summary>True when the screen shows the port as in a mirror of the record.</summary>
     public bool SwapsSides => Mirrored != (SeenFrom == SeenFrom.Chamber);
 
-    /// <summary>The screen's clock hour, above 0 up to 12, of a recorded bearing.</summary>
+    /// <summary>The screen's clock hour, above 0 up to 12, of a recorded bearing, in hours.</summary>
+    /// <param name="bearingHours">Clock as the record keeps it, in hours, any finite number.</param>
     public double ToScreen(double bearingHours)
     {
         var hours = SwapsSides ? -bearingHours : bearingHours;
         return Bearing.Clock(Lying == Lying.Inverted ? hours + 6 : hours);
     }
 
-    /// <summary>The recorded bearing of the screen's clock hour.</summary>
+    /// <summary>The recorded bearing of the screen's clock hour, in hours.</summary>
+    /// <param name="screenHours">Clock on the screen, in hours, any finite number.</param>
     public double ToRecord(double screenHours) => ToScreen(screenHours);
 
     /// <summary>A point of the section as it lies on the screen: X right, Y up, m.</summary>
@@ -53,14 +52,6 @@ public sealed record View(SeenFrom SeenFrom = SeenFrom.Flange, Lying Lying = Lyi
 
     /// <summary>The point of the section under a point of the screen, m.</summary>
     public PlanePoint ToRecord(PlanePoint screen) => ToScreen(screen);
-
-    /// <summary>Where a recorded bearing is across the screen.</summary>
-    public Side SideOf(double bearingHours) => (ToScreen(bearingHours) % 12) switch
-    {
-        > 0.25 and < 5.75 => Side.Right,
-        > 6.25 and < 11.75 => Side.Left,
-        _ => Side.Middle,
-    };
 
     /// <summary>The same port seen from its other end.</summary>
     public View FromOtherEnd() => this with { SeenFrom = SeenFrom == SeenFrom.Flange ? SeenFrom.Chamber : SeenFrom.Flange };

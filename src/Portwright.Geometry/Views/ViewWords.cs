@@ -8,6 +8,7 @@ public static class ViewWords
     private static readonly string[] Places = ["roof", "centre side", "floor", "cylinder-wall side"];
 
     /// <summary>The metal at a recorded bearing: "roof", or "between roof and centre side" from half an hour off either.</summary>
+    /// <param name="bearingHours">Clock as the record keeps it, in hours, any finite number.</param>
     public static string Metal(double bearingHours)
     {
         var quarters = Bearing.Clock(bearingHours) % 12 / 3;
@@ -18,6 +19,7 @@ public static class ViewWords
     }
 
     /// <summary>A recorded bearing as this view shows it: "centre side, left on the screen".</summary>
+    /// <param name="bearingHours">Clock as the record keeps it, in hours, any finite number.</param>
     public static string Describe(this View view, double bearingHours)
     {
         ArgumentNullException.ThrowIfNull(view);
@@ -39,6 +41,7 @@ public static class ViewWords
     }
 
     /// <summary>Where a recorded bearing is on this view's screen: "bottom", "top right".</summary>
+    /// <param name="bearingHours">Clock as the record keeps it, in hours, any finite number.</param>
     public static string OnScreen(this View view, double bearingHours)
     {
         ArgumentNullException.ThrowIfNull(view);

@@ -6,16 +6,22 @@ namespace Portwright.Geometry.Working;
 public enum Dimension { Length, Area, Volume, Angle, Number }
 
 /// <summary>A number of the working in SI (m, m2, m3, rad).</summary>
+/// <param name="Value">m, m2, m3 or rad by its dimension, in SI; for a plain number none.</param>
 public readonly record struct Quantity(double Value, Dimension Dimension)
 {
+    /// <param name="value">m.</param>
     public static Quantity Length(double value) => new(value, Dimension.Length);
 
+    /// <param name="value">m2.</param>
     public static Quantity Area(double value) => new(value, Dimension.Area);
 
+    /// <param name="value">m3.</param>
     public static Quantity Volume(double value) => new(value, Dimension.Volume);
 
+    /// <param name="value">rad.</param>
     public static Quantity Angle(double value) => new(value, Dimension.Angle);
 
+    /// <param name="value">No unit.</param>
     public static Quantity Number(double value) => new(value, Dimension.Number);
 }
 

@@ -10,6 +10,9 @@ namespace Portwright.Physics.Air;
 /// </remarks>
 public readonly record struct AirState
 {
+    /// <param name="pressure">Absolute, above 0 to 1000000 Pa.</param>
+    /// <param name="temperature">200 to 1000 K.</param>
+    /// <param name="vapourMoleFraction">Fraction by mole of water vapour, 0 to below 1.</param>
     /// <exception cref="ArgumentOutOfRangeException">Pressure not in 0 to 1 MPa, temperature not in 200 to 1000 K, or vapour mole fraction not in 0 to 1.</exception>
     public AirState(double pressure, double temperature, double vapourMoleFraction)
     {
@@ -29,7 +32,7 @@ public readonly record struct AirState
     /// <summary>Temperature, K.</summary>
     public double Temperature { get; }
 
-    /// <summary>Moles of water vapour over all moles.</summary>
+    /// <summary>Moles of water vapour over all moles, no unit.</summary>
     public double VapourMoleFraction { get; }
 
     /// <summary>kg/m3.</summary>
@@ -38,7 +41,7 @@ public readonly record struct AirState
     /// <summary>Share by mass of dry air, the rest vapour: molar masses 28.96546 and 18.01528 g/mol (CIPM-2007).</summary>
     public double DryMassFraction => (1 - VapourMoleFraction) * 28.96546 / ((1 - VapourMoleFraction) * 28.96546 + VapourMoleFraction * 18.01528);
 
-    /// <summary>cp/cv.</summary>
+    /// <summary>cp/cv, no unit.</summary>
     public double HeatCapacityRatio { get; }
 
     /// <summary>Effective gas constant p/(rho T), J/(kg K): it carries vapour and compressibility at this state.</summary>
@@ -50,25 +53,35 @@ public readonly record struct AirState
     /// <summary>Pa s.</summary>
     public double DynamicViscosity => Sutherland.Viscosity(Temperature);
 
-    /// <summary>Vapour pressure over its saturation value at this temperature, 0 to 1 (above 1: fog).</summary>
+    /// <summary>Vapour pressure over its saturation value at this temperature, 0 to 1 (above 1: fog). No unit.</summary>
     public double RelativeHumidity => VapourMoleFraction / Cipm2007.SaturatedVapourMoleFraction(Pressure, Temperature);
 
     /// <summary>True inside 600 to 1100 hPa and 15 to 27 degC, the range CIPM-2007 is published for.</summary>
     public bool InCipmRange => Cipm2007.InRange(Pressure, Temperature);
 
     /// <summary>The same air (same vapour fraction) brought to another pressure and temperature: in the plenum, at the meter.</summary>
+    /// <param name="pressure">Absolute, above 0 to 1000000 Pa.</param>
+    /// <param name="temperature">200 to 1000 K.</param>
     public AirState At(double pressure, double temperature) => new(pressure, temperature, VapourMoleFraction);
 
+    /// <param name="pressure">Absolute, above 0 to 1000000 Pa.</param>
+    /// <param name="temperature">200 to 1000 K.</param>
     public static AirState Dry(double pressure, double temperature) => new(pressure, temperature, 0);
 
-    /// <param name="relativeHumidity">0 to 1, over water.</param>
+    /// <param name="pressure">Absolute, above 0 to 1000000 Pa.</param>
+    /// <param name="temperature">200 to 1000 K.</param>
+    /// <param name="relativeHumidity">0 to 1, over water, no unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The fraction is not 0 to 1.</exception>
     public static AirState FromRelativeHumidity(double pressure, double temperature, double relativeHumidity)
     {
         Require.Between(relativeHumidity, 0, 1, nameof(relativeHumidity), "(a fraction, not percent)");
         return new(pressure, temperature, relativeHumidity == 0 ? 0 : relativeHumidity * Cipm2007.SaturatedVapourMoleFraction(pressure, temperature));
     }
 
+    /// <param name="pressure">Absolute, above 0 to 1000000 Pa.</param>
+    /// <param name="temperature">200 to 1000 K.</param>
     /// <param name="dewPoint">K, over water, not above the air's temperature.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The dew point is under 200 K or above the air's temperature.</exception>
     public static AirState FromDewPoint(double pressure, double temperature, double dewPoint)
     {
         Require.Between(dewPoint, 200, temperature, nameof(dewPoint), "K (not above the air's temperature)");
@@ -76,6 +89,8 @@ public readonly record struct AirState
     }
 
     /// <summary>From the wet bulb of a ventilated psychrometer, water (not ice) on the wick.</summary>
+    /// <param name="pressure">Absolute, above 0 to 1000000 Pa.</param>
+    /// <param name="temperature">200 to 1000 K.</param>
     /// <param name="wetBulb">K, not above the air's temperature.</param>
     /// <remarks>
     /// e = e'w(p, tw) - 6.53e-4 (1 + 9.44e-4 tw) p (t - tw): the psychrometric formula of the WMO Guide to Instruments and Methods

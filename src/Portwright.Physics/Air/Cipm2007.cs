@@ -19,18 +19,26 @@ public static class Cipm2007
     /// <summary>1 - Mv/Ma, equation (2).</summary>
     private const double VapourDeficit = 0.3780;
 
+    /// <summary>Ends of the range the formula is published for, Pa.</summary>
     public const double LowestPressure = 60_000, HighestPressure = 110_000;
+
+    /// <summary>Ends of the range the formula is published for, K.</summary>
     public const double LowestTemperature = 288.15, HighestTemperature = 300.15;
 
     /// <summary>True while pressure (Pa) and temperature (K) are inside the range the formula is published for.</summary>
+    /// <param name="pressure">Absolute, Pa, above zero; published for 60000 to 110000 Pa.</param>
+    /// <param name="temperature">K; published for 288.15 to 300.15 K.</param>
     public static bool InRange(double pressure, double temperature) =>
         pressure is >= LowestPressure and <= HighestPressure && temperature is >= LowestTemperature and <= HighestTemperature;
 
     /// <summary>Saturation vapour pressure over water, Pa (appendix A1.1).</summary>
+    /// <param name="temperature">K; published for 288.15 to 300.15 K.</param>
     public static double SaturationVapourPressure(double temperature) =>
         Math.Exp((1.2378847e-5 * temperature - 1.9121316e-2) * temperature + 33.93711047 - 6.3431645e3 / temperature);
 
-    /// <summary>Enhancement factor f, the ratio of saturated vapour pressure in air to that over pure water (appendix A1.2).</summary>
+    /// <summary>Enhancement factor f, the ratio of saturated vapour pressure in air to that over pure water (appendix A1.2), no unit.</summary>
+    /// <param name="pressure">Absolute, Pa, above zero; published for 60000 to 110000 Pa.</param>
+    /// <param name="temperature">K; published for 288.15 to 300.15 K.</param>
     public static double EnhancementFactor(double pressure, double temperature)
     {
         var t = temperature - 273.15;
@@ -38,10 +46,15 @@ public static class Cipm2007
     }
 
     /// <summary>Mole fraction of water vapour at the dew point <paramref name="dewPoint"/> (K).</summary>
+    /// <param name="pressure">Absolute, Pa, above zero; published for 60000 to 110000 Pa.</param>
+    /// <param name="dewPoint">K; published for 288.15 to 300.15 K.</param>
     public static double SaturatedVapourMoleFraction(double pressure, double dewPoint) =>
         EnhancementFactor(pressure, dewPoint) * SaturationVapourPressure(dewPoint) / pressure;
 
-    /// <summary>Compressibility factor Z (appendix A1.4).</summary>
+    /// <summary>Compressibility factor Z (appendix A1.4), no unit.</summary>
+    /// <param name="pressure">Absolute, Pa, above zero; published for 60000 to 110000 Pa.</param>
+    /// <param name="temperature">K; published for 288.15 to 300.15 K.</param>
+    /// <param name="vapourMoleFraction">Fraction by mole of water vapour, 0 to below 1.</param>
     public static double Compressibility(double pressure, double temperature, double vapourMoleFraction)
     {
         var t = temperature - 273.15;
@@ -53,6 +66,9 @@ public static class Cipm2007
     }
 
     /// <summary>Density, kg/m3 (equation 2).</summary>
+    /// <param name="pressure">Absolute, Pa, above zero; published for 60000 to 110000 Pa.</param>
+    /// <param name="temperature">K; published for 288.15 to 300.15 K.</param>
+    /// <param name="vapourMoleFraction">Fraction by mole of water vapour, 0 to below 1.</param>
     public static double Density(double pressure, double temperature, double vapourMoleFraction) =>
         MassOverGasConstant * pressure / (Compressibility(pressure, temperature, vapourMoleFraction) * temperature)
         * (1 - VapourDeficit * vapourMoleFraction);

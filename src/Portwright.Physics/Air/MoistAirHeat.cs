@@ -21,6 +21,8 @@ public static class MoistAirHeat
         A5 = (N2 * -1.40881235e-12 + O2 * 3.24372837e-12 + Co2 * -1.43699548e-13) / All;
 
     /// <summary>cp/R (per mole, no unit) at a temperature of 200 to 1000 K.</summary>
+    /// <param name="temperature">200 to 1000 K.</param>
+    /// <param name="vapourMoleFraction">Fraction by mole of water vapour, 0 to below 1.</param>
     public static double MolarHeatCapacityOverR(double temperature, double vapourMoleFraction)
     {
         var t = temperature;
@@ -30,7 +32,9 @@ public static class MoistAirHeat
         return dry + vapourMoleFraction * (vapour - dry);
     }
 
-    /// <summary>cp/cv = (cp/R) / (cp/R - 1).</summary>
+    /// <summary>cp/cv = (cp/R) / (cp/R - 1), no unit.</summary>
+    /// <param name="temperature">200 to 1000 K.</param>
+    /// <param name="vapourMoleFraction">Fraction by mole of water vapour, 0 to below 1.</param>
     public static double HeatCapacityRatio(double temperature, double vapourMoleFraction)
     {
         var cp = MolarHeatCapacityOverR(temperature, vapourMoleFraction);

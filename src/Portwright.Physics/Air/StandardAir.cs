@@ -5,7 +5,7 @@ public sealed record StandardAir
 {
     /// <param name="pressure">Absolute, Pa.</param>
     /// <param name="temperature">K.</param>
-    /// <param name="relativeHumidity">0 to 1.</param>
+    /// <param name="relativeHumidity">0 to 1, no unit.</param>
     public StandardAir(double pressure = 101_325, double temperature = 293.15, double relativeHumidity = 0)
     {
         State = AirState.FromRelativeHumidity(pressure, temperature, relativeHumidity);
@@ -15,10 +15,13 @@ public sealed record StandardAir
     /// <summary>101325 Pa, 20 degC, dry.</summary>
     public static StandardAir Default { get; } = new();
 
+    /// <summary>Pa.</summary>
     public double Pressure => State.Pressure;
 
+    /// <summary>K.</summary>
     public double Temperature => State.Temperature;
 
+    /// <summary>Fraction, 0 to 1.</summary>
     public double RelativeHumidity { get; }
 
     /// <summary>kg/m3.</summary>

@@ -8,9 +8,10 @@ namespace Portwright.Physics.Air;
 /// </remarks>
 public static class StandardAtmosphere
 {
+    /// <summary>At sea level: pressure in Pa, temperature in K.</summary>
     public const double SeaLevelPressure = 101_325, SeaLevelTemperature = 288.15;
 
-    /// <summary>Lapse of the lowest layer, K a geopotential metre.</summary>
+    /// <summary>Lapse of the lowest layer, in K/m (geopotential metres).</summary>
     public const double SeaLevelLapse = 0.0065;
 
     /// <summary>g0 M0 / R*, K a geopotential metre, with R* = 8314.32 J/(kmol K) and M0 = 28.9644 kg/kmol.</summary>
@@ -22,9 +23,12 @@ public static class StandardAtmosphere
     private static readonly double[] Gradient = [-SeaLevelLapse, 0, 0.001, 0.0028, 0, -0.0028, -0.002];
 
     /// <summary>Geopotential altitude, m, of a geometric one, m.</summary>
+    /// <param name="geometricAltitude">m, -5000 to 86000.</param>
     public static double GeopotentialAltitude(double geometricAltitude) => EarthRadius * geometricAltitude / (EarthRadius + geometricAltitude);
 
     /// <summary>The standard atmosphere at a geometric altitude of -5000 to 86000 m.</summary>
+    /// <param name="geometricAltitude">m, -5000 to 86000.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The altitude is not -5000 to 86000 m.</exception>
     public static AtmosphereLevel At(double geometricAltitude)
     {
         Require.Between(geometricAltitude, -5000, 86_000, nameof(geometricAltitude), "m");
@@ -47,4 +51,9 @@ public static class StandardAtmosphere
 }
 
 /// <summary>One level of the standard atmosphere: K, Pa, kg/m3, m/s, Pa s.</summary>
+/// <param name="Temperature">K.</param>
+/// <param name="Pressure">Pa.</param>
+/// <param name="Density">kg/m3.</param>
+/// <param name="SpeedOfSound">m/s.</param>
+/// <param name="DynamicViscosity">Pa s.</param>
 public readonly record struct AtmosphereLevel(double Temperature, double Pressure, double Density, double SpeedOfSound, double DynamicViscosity);

@@ -14,6 +14,7 @@ public static class StationPressure
     /// <param name="seaLevelPressure">Altimeter setting, 80000 to 110000 Pa.</param>
     /// <param name="elevation">Geometric height above sea level, -500 to 9000 m.</param>
     /// <returns>Station pressure, Pa absolute.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not above zero, or the elevation is outside the range given.</exception>
     public static double FromSeaLevel(double seaLevelPressure, double elevation)
     {
         Check(seaLevelPressure, nameof(seaLevelPressure), elevation);
@@ -21,6 +22,9 @@ public static class StationPressure
     }
 
     /// <summary>The altimeter setting (Pa) that belongs to a station pressure (Pa): the other way round.</summary>
+    /// <param name="stationPressure">Pa, above zero.</param>
+    /// <param name="elevation">m, the height of the shop above the sea.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The pressure is not above zero, or the elevation is outside the range given.</exception>
     public static double ToSeaLevel(double stationPressure, double elevation)
     {
         Require.Positive(stationPressure, nameof(stationPressure), "Pa");

@@ -13,12 +13,14 @@ public static class Sutherland
     private const double Beta = 1.458e-6, Constant = 110.4;
 
     /// <summary>Viscosity in Pa s at a temperature in K, above zero.</summary>
+    /// <param name="temperature">K.</param>
     public static double Viscosity(double temperature) => Beta * temperature * Math.Sqrt(temperature) / (temperature + Constant);
 
     /// <summary>
     /// The same formula with the constants of F. M. White, Viscous Fluid Flow (3rd ed., 2006), table 1-2:
     /// 1.716e-5 (T/273)^1.5 (273 + 111)/(T + 111), Pa s. It shows how far two published fits lie apart.
     /// </summary>
+    /// <param name="temperature">K.</param>
     public static double ViscosityByWhite(double temperature)
     {
         var ratio = temperature / 273;

@@ -66,27 +66,13 @@ public sealed record SliderCrank
         return throwRadius * (sin + cos * beside / Math.Sqrt(rodSquared - beside * beside));
     }
 
-    /// <summary>Piston speed over its mean 2 stroke n, without unit (Heywood's equation 2.11 where the offset is zero).</summary>
+    /// <summary>Piston speed over its mean 2 stroke n, no unit (Heywood's equation 2.11 where the offset is zero).</summary>
     /// <param name="crank">rad after the piston's top dead centre.</param>
     public double SpeedOverMean(double crank) => Math.PI * Slope(crank) / Stroke;
 
-    /// <summary>Crank angle after top dead centre at which the piston goes down fastest, rad; found by halving to 1e-12 rad.</summary>
-    public double FastestAngle
-    {
-        get
-        {
-            // The slope rises from the top and falls to the bottom: its own slope changes sign once.
-            double low = 0, high = BottomAngle;
-            while (high - low > 1e-12)
-            {
-                var middle = (low + high) / 2;
-                if (Bend(middle) > 0) low = middle;
-                else high = middle;
-            }
-
-            return (low + high) / 2;
-        }
-    }
+    /// <summary>Crank angle after top dead centre at which the piston goes down fastest, rad, to <see cref="Root.Tolerance"/>.</summary>
+    /// <remarks>The slope rises from the top and falls to the bottom: its own slope changes sign once.</remarks>
+    public double FastestAngle => Root.Between(crank => Bend(crank) / throwRadius, 0, BottomAngle);
 
     /// <summary>Slope of <see cref="Slope"/>, m/rad2.</summary>
     private double Bend(double crank)

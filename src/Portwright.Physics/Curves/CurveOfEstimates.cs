@@ -19,7 +19,7 @@ public sealed class CurveOfEstimates
     private readonly MonotoneCubic middle;
     private readonly (Contribution Cause, MonotoneCubic Up, MonotoneCubic Down)[] moved;
 
-    /// <param name="x">Strictly rising, at least 2 points.</param>
+    /// <param name="x">Strictly rising, at least 2 points, in any unit.</param>
     /// <param name="points">As many results.</param>
     /// <exception cref="ArgumentException">As <see cref="MonotoneCubic"/>.</exception>
     public CurveOfEstimates(ReadOnlySpan<double> x, ReadOnlySpan<Estimate> points)
@@ -54,13 +54,17 @@ public sealed class CurveOfEstimates
     /// <summary>The curve of the values.</summary>
     public MonotoneCubic Values => middle;
 
+    /// <summary>First x tested, in the unit they were given in.</summary>
     public double From => middle.From;
 
+    /// <summary>Last x tested, in the unit they were given in.</summary>
     public double To => middle.To;
 
+    /// <param name="x">In the unit of the tested x.</param>
     public bool Covers(double x) => middle.Covers(x);
 
     /// <summary>The result at x.</summary>
+    /// <param name="x">In the unit of the tested x.</param>
     /// <exception cref="ArgumentOutOfRangeException">x is outside the tested range and extrapolation is refused.</exception>
     public CurveEstimate At(double x, Extrapolation outside = Extrapolation.Refused)
     {
@@ -69,10 +73,14 @@ public sealed class CurveOfEstimates
     }
 
     /// <summary>Area under the curve from a to b, in units of the result times units of x.</summary>
+    /// <param name="a">In the unit of the tested x.</param>
+    /// <param name="b">In the unit of the tested x.</param>
     /// <exception cref="ArgumentOutOfRangeException">a or b is outside the tested range.</exception>
     public Estimate Area(double a, double b) => Through(middle.Area(a, b), curve => curve.Area(a, b));
 
     /// <summary>Mean of the curve from a to b.</summary>
+    /// <param name="a">In the unit of the tested x.</param>
+    /// <param name="b">In the unit of the tested x.</param>
     /// <exception cref="ArgumentOutOfRangeException">a or b is outside the tested range, or b is not above a.</exception>
     public Estimate MeanOver(double a, double b)
     {

@@ -1,6 +1,7 @@
 namespace Portwright.Physics.Curves;
 
 /// <summary>A value of a curve.</summary>
+/// <param name="Value">In the unit of the tested values.</param>
 /// <param name="IsExtrapolated">It lies outside the tested range.</param>
 public readonly record struct CurveValue(double Value, bool IsExtrapolated);
 
@@ -19,8 +20,8 @@ public sealed class MonotoneCubic
     private readonly double[] slope;
     private readonly double[] areaUpTo;
 
-    /// <param name="x">Strictly rising, at least 2 points.</param>
-    /// <param name="y">As many values.</param>
+    /// <param name="x">Strictly rising, at least 2 points, in any unit.</param>
+    /// <param name="y">As many values, in any unit.</param>
     /// <exception cref="ArgumentException">Lengths differ, too few points, x not rising, or a number is not finite.</exception>
     public MonotoneCubic(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
     {
@@ -38,20 +39,24 @@ public sealed class MonotoneCubic
         for (var i = 0; i + 1 < x.Length; i++) areaUpTo[i + 1] = areaUpTo[i] + AreaWithin(i, x[i + 1] - x[i]);
     }
 
-    /// <summary>First x tested.</summary>
+    /// <summary>First x tested, in any unit.</summary>
     public double From => x[0];
 
-    /// <summary>Last x tested.</summary>
+    /// <summary>Last x tested, in any unit.</summary>
     public double To => x[^1];
 
+    /// <summary>Tested x, in the unit they were given in.</summary>
     public ReadOnlySpan<double> X => x;
 
+    /// <summary>Tested y, in the unit they were given in.</summary>
     public ReadOnlySpan<double> Y => y;
 
     /// <summary>Whether x lies in the tested range, ends included.</summary>
+    /// <param name="x">In the unit of the tested x.</param>
     public bool Covers(double x) => x >= From && x <= To;
 
     /// <summary>The value at x.</summary>
+    /// <param name="x">In the unit of the tested x.</param>
     /// <exception cref="ArgumentOutOfRangeException">x is outside the tested range and extrapolation is refused.</exception>
     public CurveValue At(double x, Extrapolation outside = Extrapolation.Refused)
     {
@@ -65,7 +70,8 @@ public sealed class MonotoneCubic
         return new(y[end] + slope[end] * (x - this.x[end]), true);
     }
 
-    /// <summary>The slope dy/dx at x.</summary>
+    /// <summary>The slope dy/dx at x, in units of y per unit of x.</summary>
+    /// <param name="x">In the unit of the tested x.</param>
     /// <exception cref="ArgumentOutOfRangeException">x is outside the tested range.</exception>
     public double Derivative(double x)
     {
@@ -77,7 +83,9 @@ public sealed class MonotoneCubic
         return 6 * t * (1 - t) * chord + (1 - t) * (1 - 3 * t) * slope[i] + t * (3 * t - 2) * slope[i + 1];
     }
 
-    /// <summary>Area under the curve, exact for the cubic pieces. Negative where b is below a.</summary>
+    /// <summary>Area under the curve, exact for the cubic pieces. Negative where b is below a. In units of x times y.</summary>
+    /// <param name="a">In the unit of the tested x.</param>
+    /// <param name="b">In the unit of the tested x.</param>
     /// <exception cref="ArgumentOutOfRangeException">a or b is outside the tested range.</exception>
     public double Area(double a, double b)
     {

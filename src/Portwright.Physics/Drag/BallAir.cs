@@ -19,9 +19,10 @@ namespace Portwright.Physics.Drag;
 public sealed record BallAir(
     string Place, Estimate Diameter, Estimate Speed, Estimate SectionArea, Estimate Density, Estimate Flow, Estimate TestPressure, double Viscosity)
 {
-    /// <summary>Ball over the round tube of the section's area.</summary>
+    /// <summary>Ball over the round tube of the section's area, no unit.</summary>
     public double DiameterRatio => Diameter.Value / Math.Sqrt(4 * SectionArea.Value / Math.PI);
 
+    /// <summary>Reynolds number of the ball in the section.</summary>
     public double Reynolds => Density.Value * Speed.Value * Diameter.Value / Viscosity;
 
     /// <summary>Why no loss can be expected here, in a porter's words with the cure; null where one can.</summary>

@@ -4,8 +4,8 @@ namespace Portwright.Physics.Drag;
 
 /// <summary>The same ball held on the axis of a plain straight pipe of known section on this bench: measured loss over expected loss there.</summary>
 /// <param name="Factor">Measured over expected, without the doubt of published drag and confinement, which it replaces.</param>
-/// <param name="Reynolds">Of the ball in the pipe.</param>
-/// <param name="DiameterRatio">Ball over pipe.</param>
+/// <param name="Reynolds">Of the ball in the pipe, no unit.</param>
+/// <param name="DiameterRatio">Ball over pipe, no unit.</param>
 public sealed record BallCalibration(Estimate Factor, double Reynolds, double DiameterRatio)
 {
     /// <summary>The factor from one reading in the pipe.</summary>

@@ -13,7 +13,7 @@ public static class BallLoss
 {
     /// <summary>
     /// Standard uncertainty of the loss, relative, for a port being no straight pipe: bend, shear across the ball, a wall near one side of it,
-    /// a wake that enters the valve. Judgement, no source; replace it when ports of known air have been tested.
+    /// a wake that enters the valve. Judgement, no source; replace it when ports of known air have been tested. No unit.
     /// </summary>
     public const double PortUncertainty = 0.1;
 
@@ -49,7 +49,8 @@ public static class BallLoss
         return new(reynolds, ratio, drag, confinement, force, pressureLoss, pressureLoss / testPressure, FallFromShare(pressureLoss / testPressure));
     }
 
-    /// <summary>Fall of flow over flow for a loss that is the share <paramref name="x"/> of the test pressure: 1 - 1/sqrt(1 + x).</summary>
+    /// <summary>Fall of flow over flow for a loss that is the share <paramref name="x"/> of the test pressure: 1 - 1/sqrt(1 + x). No unit.</summary>
+    /// <param name="x">Share of the test pressure, zero or above.</param>
     public static double FallFromShare(double x)
     {
         // 1 - 1/sqrt(1+x) written so that a small share keeps its digits.
@@ -58,11 +59,12 @@ public static class BallLoss
     }
 
     /// <summary>The share of the test pressure that a measured fall means: 1/(1 - fall)^2 - 1; below zero where the flow rose.</summary>
+    /// <param name="fall">Share of the flow lost, 0 to below 1.</param>
     public static double ShareFromFall(double fall) => fall * (2 - fall) / ((1 - fall) * (1 - fall));
 
     /// <summary>The expected fall of flow over flow, with its doubt cause by cause.</summary>
     /// <param name="air">A ball in air; see <see cref="BallAir.Problem"/>.</param>
-    /// <param name="calibration">The same ball in a straight pipe on this bench; takes the place of published drag and confinement.</param>
+    /// <param name="calibration">The same ball in a straight pipe on this bench; takes the place of drag correlations and confinement.</param>
     /// <exception cref="ArgumentException">The air has a <see cref="BallAir.Problem"/>.</exception>
     public static ExpectedBallLoss Expected(BallAir air, BallCalibration? calibration = null)
     {
@@ -101,13 +103,13 @@ public static class BallLoss
 
 /// <summary>The figures of an expected ball loss in the order a porter would work them out by hand.</summary>
 /// <param name="Reynolds">No unit.</param>
-/// <param name="DiameterRatio">Ball over the round tube of the section's area.</param>
+/// <param name="DiameterRatio">Ball over the round tube of the section's area, no unit.</param>
 /// <param name="Drag">Drag coefficient in free air.</param>
 /// <param name="Confinement">Factor of the section on it.</param>
 /// <param name="Force">N.</param>
 /// <param name="PressureLoss">Of total pressure, Pa.</param>
-/// <param name="Share">Of the test pressure.</param>
-/// <param name="Fall">Of the flow, over the flow.</param>
+/// <param name="Share">Of the test pressure, no unit.</param>
+/// <param name="Fall">Of the flow, over the flow, no unit.</param>
 public readonly record struct BallLossWorking(
     double Reynolds, double DiameterRatio, SphereDragSpread Drag, Confinement Confinement, double Force, double PressureLoss, double Share, double Fall)
 {
@@ -123,5 +125,6 @@ public readonly record struct BallLossWorking(
 public sealed record ExpectedBallLoss(Estimate Share, Estimate Fall, BallLossWorking Working, BallCalibration? Calibration)
 {
     /// <summary>The fall in the unit of the reference flow (or effective area), which is taken without its own doubt: its scale cancels in a comparison.</summary>
+    /// <param name="referenceFlow">Flow without the ball, in any unit; the answer is in the same.</param>
     public Estimate Loss(double referenceFlow) => Fall.Scale(referenceFlow);
 }

@@ -31,7 +31,7 @@ public enum BallAnswer
 /// </remarks>
 public sealed record BallResponse
 {
-    /// <summary>Within a third of the expected loss a place is working.</summary>
+    /// <summary>Within a third of the expected loss a place is working, no unit.</summary>
     public const double Band = 1.0 / 3;
 
     /// <summary>Probability from which a fault is named.</summary>
@@ -61,15 +61,19 @@ public sealed record BallResponse
 
     public BallAnswer Answer { get; }
 
-    /// <summary>Of the answer; of the likeliest of the four where it is undecided.</summary>
+    /// <summary>Of the answer; of the likeliest of the four where it is undecided, no unit.</summary>
     public double Probability { get; }
 
+    /// <summary>Probability, 0 to 1.</summary>
     public double ProbabilityTornOff { get; }
 
+    /// <summary>Probability, 0 to 1.</summary>
     public double ProbabilityLazy { get; }
 
+    /// <summary>Probability, 0 to 1.</summary>
     public double ProbabilityWorking { get; }
 
+    /// <summary>Probability, 0 to 1.</summary>
     public double ProbabilityBusier { get; }
 
     /// <summary>Measured less expected fall.</summary>
@@ -82,6 +86,7 @@ public sealed record BallResponse
     /// The interval that holds measured over expected (E. C. Fieller, J. R. Statist. Soc. B 16 (1954) 175-185): every ratio r for which
     /// y - r e is within its doubt. Null where the expected loss itself is not clear of zero, and the ratio could be anything.
     /// </summary>
+    /// <param name="level">Coverage probability, above 0 and below 1.</param>
     public CoverageInterval? RatioInterval(double level = 0.95)
     {
         var (y, e) = (Fall, Expected.Fall);
@@ -104,7 +109,7 @@ public sealed record BallResponse
     /// <param name="after">The same afterwards; null where it was not taken again: then no drift is seen and none corrected.</param>
     /// <param name="withBall">With the ball in place.</param>
     /// <param name="place">Names the doubt that a drift may not have been linear.</param>
-    /// <param name="order">Where the reading with the ball stands between the two: 0 right after the first, 1 right before the second.</param>
+    /// <param name="order">Where the reading with the ball stands between the two: 0 right after the first, 1 right before the second. No unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">A reference flow is not above zero, or the order not in 0 to 1.</exception>
     public static Estimate MeasuredFall(Estimate before, Estimate? after, Estimate withBall, string place, double order = 0.5)
     {
@@ -124,6 +129,7 @@ public sealed record BallResponse
     }
 
     /// <summary>Whether the bench drifted between the two reference readings by more than their noise.</summary>
+    /// <param name="level">Coverage probability, above 0 and below 1.</param>
     public static Difference Drift(Estimate before, Estimate after, double level = 0.95) => Comparison.Compare(before, after, level);
 
     private (BallAnswer, double) Decide(double little)

@@ -6,15 +6,19 @@ namespace Portwright.Physics.Drag;
 /// (1 - b^2)^-2; Newton's and Munroe's falling spheres, f^-2. The factor is their mean, largest and smallest the limits of a rectangle (JCGM
 /// 100:2008, 4.3.7). All become 1 for a small ball. Range: diameter ratio 0 to 0.5.
 /// </remarks>
-/// <param name="Factor">1 or above.</param>
-/// <param name="StandardUncertainty">Of the factor.</param>
+/// <param name="Factor">1 or above, no unit.</param>
+/// <param name="StandardUncertainty">Of the factor, no unit.</param>
 public readonly record struct Confinement(double Factor, double StandardUncertainty)
 {
+    /// <summary>Ratio up to which the relations were tried.</summary>
     public const double LargestDiameterRatio = 0.5;
 
+    /// <summary>Ratio of the standard uncertainty to the factor.</summary>
     public double RelativeUncertainty => StandardUncertainty / Factor;
 
+    /// <param name="diameterRatio">Ratio of sphere to tube by diameter, 0 to below 1.</param>
     /// <param name="freeDrag">Drag coefficient in free air, for the wake.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static Confinement At(double diameterRatio, double freeDrag)
     {
         Span<double> ratios = stackalloc double[4];
@@ -23,6 +27,10 @@ public readonly record struct Confinement(double Factor, double StandardUncertai
     }
 
     /// <summary>How the factor changes from one diameter ratio to another; without doubt where the two are alike.</summary>
+    /// <param name="diameterRatio">Ratio of sphere to tube by diameter, 0 to below 1.</param>
+    /// <param name="calibratedAt">Ratio of the ball to the pipe it was calibrated in, by diameter.</param>
+    /// <param name="freeDrag">Drag coefficient in free air, zero or above.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static Confinement Ratio(double diameterRatio, double calibratedAt, double freeDrag)
     {
         Span<double> here = stackalloc double[4], there = stackalloc double[4];

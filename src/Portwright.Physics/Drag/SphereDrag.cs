@@ -7,6 +7,8 @@ public static class SphereDrag
     /// The standard drag curve of R. Clift, J. R. Grace and M. E. Weber, Bubbles, Drops and Particles (1978), table 5.2: one fit a range of
     /// Reynolds number, from creeping flow to past the drag crisis.
     /// </summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double StandardCurve(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");
@@ -27,15 +29,19 @@ public static class SphereDrag
     }
 
     /// <summary>
-    /// A. Haider and O. Levenspiel, Powder Technology 58 (1989) 63-70: 24/Re (1 + 0.1806 Re^0.6459) + 0.4251/(1 + 6880.95/Re); Reynolds number to 2.6e5.
+    /// A. Haider and O. Levenspiel, Powder Technology 58 (1989) 63-70: 24/Re (1 + 0.1806 Re^0.6459) + 0.4251/(1 + 6880.95/Re); Reynolds number to 2.6e5. No unit.
     /// </summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double HaiderLevenspiel(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");
         return 24 / re * (1 + 0.1806 * Math.Pow(re, 0.6459)) + 0.4251 / (1 + 6880.95 / re);
     }
 
-    /// <summary>N.-S. Cheng, Powder Technology 189 (2009) 395-398: 24/Re (1 + 0.27 Re)^0.43 + 0.47 (1 - exp(-0.04 Re^0.38)); Reynolds number to 2e5.</summary>
+    /// <summary>By N.-S. Cheng, Powder Technology 189 (2009) 395-398: 24/Re (1 + 0.27 Re)^0.43 + 0.47 (1 - exp(-0.04 Re^0.38)); Reynolds number to 2e5. No unit.</summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double Cheng(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");
@@ -46,6 +52,8 @@ public static class SphereDrag
     /// J. Almedeij, Powder Technology 186 (2008) 218-223: asymptotes of four regimes matched in the tenth power; Reynolds number to 1e6, the drag
     /// crisis included.
     /// </summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double Almedeij(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");
@@ -59,8 +67,10 @@ public static class SphereDrag
 
     /// <summary>
     /// M. D. Mikhailov and A. P. Silva Freire, Powder Technology 237 (2013) 432-435: a ratio of quadratics by Shanks' transform; Reynolds number to
-    /// 118,300.
+    /// 118,300. No unit.
     /// </summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double MikhailovFreire(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");
@@ -70,8 +80,10 @@ public static class SphereDrag
 
     /// <summary>
     /// R. Barati, S. A. A. S. Neyshabouri and G. Ahmadi, Powder Technology 257 (2014) 11-19, their formula for the wider range; Reynolds number to
-    /// 1e6, the drag crisis included.
+    /// 1e6, the drag crisis included. No unit.
     /// </summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double Barati(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");
@@ -87,15 +99,19 @@ public static class SphereDrag
 
     /// <summary>
     /// A. Terfous, A. Hazzab and A. Ghenaim, Powder Technology 239 (2013) 12-20: 2.689 + 21.683/Re + 0.131/Re^2 - 10.616/Re^0.1 + 12.216/Re^0.2;
-    /// Reynolds number 0.1 to 5e4.
+    /// Reynolds number 0.1 to 5e4. No unit.
     /// </summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double Terfous(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");
         return 2.689 + 21.683 / re + 0.131 / (re * re) - 10.616 / Math.Pow(re, 0.1) + 12.216 / Math.Pow(re, 0.2);
     }
 
-    /// <summary>R. Clift and W. H. Gauvin (1970): 24/Re (1 + 0.152 Re^0.677) + 0.417/(1 + 5070 Re^-0.94); Reynolds number to 2e5.</summary>
+    /// <summary>R. Clift and W. H. Gauvin (1970): 24/Re (1 + 0.152 Re^0.677) + 0.417/(1 + 5070 Re^-0.94); Reynolds number to 2e5. No unit.</summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double CliftGauvin(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");
@@ -105,8 +121,10 @@ public static class SphereDrag
     /// <summary>
     /// F. A. Morrison, An Introduction to Fluid Mechanics (2013): 24/Re + 2.6 (Re/5)/(1 + (Re/5)^1.52) + 0.411 (Re/2.63e5)^-7.94/(1 + (Re/2.63e5)^-8)
     /// + Re^0.8/461000; Reynolds number to 1e6, the drag crisis included. In the form Barati, Neyshabouri and Ahmadi (2014) quote; a form with
-    /// 0.25 (Re/1e6)/(1 + Re/1e6) for the last term is also in use and differs by 0.3 percent under 1e5.
+    /// 0.25 (Re/1e6)/(1 + Re/1e6) for the last term is also in use and differs by 0.3 percent under 1e5. No unit.
     /// </summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is outside the range of the formula.</exception>
     public static double Morrison(double reynolds)
     {
         var re = Require.Positive(reynolds, nameof(reynolds), "(no unit)");

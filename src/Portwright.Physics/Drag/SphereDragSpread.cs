@@ -6,6 +6,8 @@ namespace Portwright.Physics.Drag;
 /// The drag coefficient of a smooth sphere with the doubt that published correlations leave: each is asked only inside its stated range, and
 /// their spread is the doubt of the figure.
 /// </summary>
+/// <param name="Smallest">Smallest of them, no unit.</param>
+/// <param name="Largest">Largest of them, no unit.</param>
 /// <remarks>
 /// The correlations are fits to much the same measurements, so their number does not make the mean surer: largest and smallest are taken as the
 /// limits of a rectangle, u = (largest - smallest)/sqrt(12) (JCGM 100:2008, 4.3.7). Smooth sphere, still and unbounded air, Mach number under
@@ -19,7 +21,7 @@ public readonly record struct SphereDragSpread(double Mean, double StandardUncer
     /// <summary>Above this Reynolds number the boundary layer turns turbulent in smooth air and drag falls to a fraction.</summary>
     public const double DragCrisis = 2e5;
 
-    /// <summary>Above this no correlation speaks.</summary>
+    /// <summary>Above this no correlation speaks, no unit.</summary>
     public const double LargestReynolds = 1e6;
 
     private static readonly ImmutableArray<Fit> Fits =
@@ -34,13 +36,13 @@ public readonly record struct SphereDragSpread(double Mean, double StandardUncer
         new(SphereDrag.Terfous, 5e4, 0.1),
     ];
 
-    /// <summary>Largest less smallest over the mean.</summary>
+    /// <summary>Largest less smallest over the mean, no unit.</summary>
     public double SpreadRelative => (Largest - Smallest) / Mean;
 
-    /// <summary>Standard uncertainty over the mean.</summary>
+    /// <summary>Standard uncertainty over the mean, no unit.</summary>
     public double RelativeUncertainty => StandardUncertainty / Mean;
 
-    /// <param name="reynolds">Speed times diameter over kinematic viscosity, above 0 to 1e6.</param>
+    /// <param name="reynolds">Speed times diameter over kinematic viscosity, above 0 to 1e6, no unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">The Reynolds number is not in that range.</exception>
     public static SphereDragSpread At(double reynolds) => Over(InRange(reynolds), fit => fit.Coefficient(reynolds));
 
@@ -48,6 +50,9 @@ public readonly record struct SphereDragSpread(double Mean, double StandardUncer
     /// How the drag coefficient changes from one Reynolds number to another: the spread of the ratio is far smaller than that of the figure,
     /// and nothing where the two are alike. What a ball calibrated at one speed leaves in doubt at another.
     /// </summary>
+    /// <param name="reynolds">Reynolds number of the sphere, above zero.</param>
+    /// <param name="calibratedAt">Reynolds number of its calibration.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static SphereDragSpread Ratio(double reynolds, double calibratedAt)
     {
         InRange(calibratedAt);

@@ -5,17 +5,18 @@ namespace Portwright.Physics.Metering;
 /// <summary>What the volume flow on a display is a volume of.</summary>
 public enum ReadoutBasis
 {
+    // Records hold the name and are read by number too: neither is ever changed.
     /// <summary>Air as it is at the meter's inlet.</summary>
-    ActualAtMeter,
+    ActualAtMeter = 0,
 
     /// <summary>Today's air (its vapour) brought to a stated pressure and temperature.</summary>
-    ActualAtState,
+    ActualAtState = 1,
 
     /// <summary>Standard air: the display is the mass flow over the display's standard density.</summary>
-    StandardAirCorrected,
+    StandardAirCorrected = 2,
 
     /// <summary>Worked out from a differential with a density that is always taken the same.</summary>
-    AssumedDensity,
+    AssumedDensity = 3,
 }
 
 /// <summary>A display that already shows volume flow. Reading: what it shows, m3/s.</summary>
@@ -52,9 +53,12 @@ public sealed record DirectReadout : IMeter
         new(ReadoutBasis.StandardAirCorrected, air.Pressure, air.Temperature, air.Density);
 
     /// <param name="density">kg/m3.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The density is not above zero.</exception>
     public static DirectReadout AssumedDensity(double density) =>
         new(ReadoutBasis.AssumedDensity, double.NaN, double.NaN, Require.Positive(density, nameof(density), "kg/m3"));
 
+    /// <param name="reading">What the display shows, m3/s.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The reading is not finite.</exception>
     public MeterFlow Flow(double reading, in AirState upstream)
     {
         if (!double.IsFinite(reading)) Require.Refuse(reading, nameof(reading), "a finite number, in m3/s");
@@ -68,5 +72,7 @@ public sealed record DirectReadout : IMeter
         return new(reading * density, double.NaN, 1, double.NaN, MeterLimits.None);
     }
 
+    /// <summary>Zero: the display does not tell it, Pa.</summary>
+    /// <param name="reading">What the display shows, m3/s.</param>
     public double Differential(double reading) => 0;
 }

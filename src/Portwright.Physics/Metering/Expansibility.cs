@@ -10,6 +10,7 @@ namespace Portwright.Physics.Metering;
 /// </remarks>
 public static class Expansibility
 {
+    /// <summary>Ratio p2/p1 down to which the formula is published.</summary>
     public const double LeastPressureRatio = 0.75;
 
     /// <summary>0.351 + 0.256 beta^4 + 0.93 beta^8.</summary>
@@ -19,10 +20,12 @@ public static class Expansibility
         return 0.351 + 0.256 * b4 + 0.93 * b4 * b4;
     }
 
-    /// <param name="diameterRatio">Bore over pipe, 0 (plenum) to below 1.</param>
+    /// <summary>Expansibility, no unit, 1 without a differential.</summary>
+    /// <param name="diameterRatio">Bore over pipe, 0 (plenum) to below 1, no unit.</param>
     /// <param name="differential">p1 - p2, 0 to below the upstream pressure, Pa.</param>
     /// <param name="upstreamPressure">p1, Pa absolute.</param>
-    /// <param name="isentropicExponent">k, above 1.</param>
+    /// <param name="isentropicExponent">k, above 1, no unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double Of(double diameterRatio, double differential, double upstreamPressure, double isentropicExponent) =>
         FromSlope(Slope(diameterRatio), differential, upstreamPressure, isentropicExponent);
 

@@ -10,11 +10,12 @@ namespace Portwright.Physics.Metering;
 public interface IMeter
 {
     /// <summary>Mass flow for what the porter reads.</summary>
-    /// <param name="reading">In the meter's own SI form, stated by each meter.</param>
+    /// <param name="reading">In the meter's own SI form, in the unit each meter states.</param>
     /// <param name="upstream">Air at the meter's inlet.</param>
     MeterFlow Flow(double reading, in AirState upstream);
 
     /// <summary>The differential across the meter at a reading, Pa; zero where the reading does not tell it.</summary>
+    /// <param name="reading">In the meter's own SI form, in the unit each meter states.</param>
     double Differential(double reading);
 }
 
@@ -22,13 +23,14 @@ public interface IMeter
 public interface IDifferentialMeter : IMeter
 {
     /// <summary>Mass flow at a differential in Pa.</summary>
+    /// <param name="differential">Pa; below zero it is the same flow backwards.</param>
     MeterFlow FlowAtDifferential(double differential, in AirState upstream);
 }
 
 /// <summary>What a meter makes of a reading.</summary>
 /// <param name="MassFlow">kg/s.</param>
-/// <param name="DischargeCoefficient">C; not a number for a meter that has none.</param>
-/// <param name="Expansibility">The factor for the air's expansion through the meter; 1 for a meter that has none.</param>
-/// <param name="Reynolds">Of the pipe (orifice plate) or of the hole (plenum plate); not a number where no diameter is known.</param>
+/// <param name="DischargeCoefficient">C; not a number for a meter that has none, no unit.</param>
+/// <param name="Expansibility">The factor for the air's expansion through the meter; 1 for a meter that has none, no unit.</param>
+/// <param name="Reynolds">Of the pipe (orifice plate) or of the hole (plenum plate); not a number where no diameter is known, no unit.</param>
 /// <param name="Limits">Ranges of validity that were left.</param>
 public readonly record struct MeterFlow(double MassFlow, double DischargeCoefficient, double Expansibility, double Reynolds, MeterLimits Limits);

@@ -14,6 +14,7 @@ public sealed record LaminarElement : IDifferentialMeter
     /// <param name="conductance">G: volume flow a unit of differential at the reference viscosity, m3/(s Pa).</param>
     /// <param name="referenceViscosity">Viscosity of the calibration air, Pa s.</param>
     /// <param name="inertia">B, 1/m4, zero or above.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public LaminarElement(double conductance, double referenceViscosity, double inertia = 0)
     {
         Conductance = Require.Positive(conductance, nameof(conductance), "m3/(s Pa)");
@@ -21,14 +22,20 @@ public sealed record LaminarElement : IDifferentialMeter
         Inertia = Require.NotNegative(inertia, nameof(inertia), "1/m4");
     }
 
+    /// <summary>G, m3/(s Pa).</summary>
     public double Conductance { get; }
 
+    /// <summary>Pa s.</summary>
     public double ReferenceViscosity { get; }
 
+    /// <summary>B, 1/m4.</summary>
     public double Inertia { get; }
 
+    /// <param name="reading">Differential pressure, Pa.</param>
     public MeterFlow Flow(double reading, in AirState upstream) => FlowAtDifferential(reading, upstream);
 
+    /// <param name="differential">Pa; below zero it is the same flow backwards.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The differential is not below the absolute pressure before the meter.</exception>
     public MeterFlow FlowAtDifferential(double differential, in AirState upstream)
     {
         if (!(Math.Abs(differential) < upstream.Pressure))
@@ -40,5 +47,7 @@ public sealed record LaminarElement : IDifferentialMeter
         return new(Math.CopySign(volume * upstream.Density, differential), double.NaN, 1, double.NaN, MeterLimits.None);
     }
 
+    /// <summary>The differential across the meter at a reading, Pa.</summary>
+    /// <param name="reading">Differential pressure, Pa.</param>
     public double Differential(double reading) => Math.Abs(reading);
 }

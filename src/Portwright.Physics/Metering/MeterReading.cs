@@ -11,6 +11,7 @@ public static class MeterReading
     /// </summary>
     private const double LargestDifferentialShare = 0.6;
 
+    /// <summary>The reading, in the unit each meter states.</summary>
     /// <param name="massFlow">kg/s; below zero gives a reading below zero.</param>
     /// <param name="upstream">Air at the meter's inlet, whatever the reading.</param>
     /// <exception cref="ArgumentOutOfRangeException">The meter cannot pass that flow from that state.</exception>
@@ -20,7 +21,9 @@ public static class MeterReading
         return Solve(meter, massFlow, _ => state);
     }
 
-    /// <summary>The same on a bench, where the meter's inlet pressure may hold the meter's own differential.</summary>
+    /// <summary>The same on a bench, where the meter's inlet pressure may hold the meter's own differential, in the unit each meter states.</summary>
+    /// <param name="massFlow">kg/s; below zero gives a reading below zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The meter cannot pass that flow from that state.</exception>
     public static double For(IMeter meter, double massFlow, in TestConditions conditions)
     {
         var bench = conditions;
@@ -33,35 +36,22 @@ public static class MeterReading
         if (massFlow == 0) return 0;
         var target = Math.Abs(massFlow);
 
-        // ln(flow) over ln(reading) is nearly a straight line for every meter (slope 1/2 or 1): a secant in logarithms, kept inside a bracket.
         var pressureAtRest = upstream(0).Pressure;
-        double low = 0, high = double.PositiveInfinity, reading = 1e-3, lastX = double.NaN, lastY = double.NaN;
-        for (var i = 0; i < 400; i++)
+        double low = 1e-3, past = double.PositiveInfinity;
+        while (PastTheFormula(low) || Excess(low) > 0) low /= 16;
+        var high = low;
+        while (Excess(high) < 0)
         {
-            if (PastTheFormula(reading))
-            {
-                high = Math.Min(high, reading);
-                if (low > 0 && high / low - 1 < 1e-12)
-                    Require.Refuse(massFlow, nameof(massFlow), "within what the meter can pass from that state, in kg/s");
-                reading = low > 0 ? Math.Sqrt(low * high) : reading / 16;
-                continue;
-            }
-            double x = Math.Log(reading), y = Math.Log(meter.Flow(reading, upstream(reading)).MassFlow / target);
-            if (Math.Abs(y) < 1e-15) break;
-            if (y < 0) low = Math.Max(low, reading);
-            else high = Math.Min(high, reading);
-
-            var slope = (y - lastY) / (x - lastX);
-            if (!(slope is > 0.05 and < 20)) slope = 0.7;
-            (lastX, lastY) = (x, y);
-            var next = reading * Math.Exp(Math.Clamp(-y / slope, -12, 12));
-            if (!(next > low && next < high))
-                next = low > 0 && !double.IsInfinity(high) ? Math.Sqrt(low * high) : low > 0 ? low * 16 : high / 16;
-            // Rounding of the flow itself is the floor: a last step of one unit in the last place changes nothing.
-            if (Math.Abs(y) < 4e-15 || next == reading) break;
-            reading = next;
+            var next = 16 * high < past ? 16 * high : Math.Sqrt(high * past);
+            if (!PastTheFormula(next)) (low, high) = (high, next);
+            else if ((past = next) / high - 1 < 1e-12)
+                Require.Refuse(massFlow, nameof(massFlow), "within what the meter can pass from that state, in kg/s");
         }
-        return Math.CopySign(reading, massFlow);
+
+        // ln(flow) over ln(reading) is nearly a straight line for every meter (slope 1/2 or 1).
+        return Math.CopySign(Math.Exp(Root.Between(x => Excess(Math.Exp(x)), Math.Log(low), Math.Log(high))), massFlow);
+
+        double Excess(double r) => Math.Log(meter.Flow(r, upstream(r)).MassFlow / target);
 
         bool PastTheFormula(double r)
         {

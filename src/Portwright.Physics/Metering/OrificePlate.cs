@@ -46,15 +46,19 @@ public sealed record OrificePlate : IDifferentialMeter
 
     public OrificeTaps Taps { get; }
 
-    /// <summary>beta = d/D.</summary>
+    /// <summary>beta = d/D, no unit.</summary>
     public double DiameterRatio => Bore / PipeDiameter;
 
+    /// <param name="reading">Differential pressure, Pa.</param>
     public MeterFlow Flow(double reading, in AirState upstream) =>
         FlowAtDifferential(reading, upstream);
 
+    /// <param name="differential">Pa; below zero it is the same flow backwards.</param>
     public MeterFlow FlowAtDifferential(double differential, in AirState upstream) =>
         Flow(differential, upstream.Pressure, upstream.Density, upstream.DynamicViscosity, upstream.HeatCapacityRatio);
 
+    /// <summary>The differential across the meter at a reading, Pa.</summary>
+    /// <param name="reading">Differential pressure, Pa.</param>
     public double Differential(double reading) => Math.Abs(reading);
 
     /// <summary>The same from a fluid's properties at the upstream tap.</summary>
@@ -62,7 +66,9 @@ public sealed record OrificePlate : IDifferentialMeter
     /// <param name="upstreamPressure">Pa absolute.</param>
     /// <param name="density">kg/m3.</param>
     /// <param name="viscosity">Pa s.</param>
-    /// <param name="isentropicExponent">k, above 1.</param>
+    /// <param name="isentropicExponent">k, above 1, no unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
+    /// <exception cref="InvalidOperationException">The search for the Reynolds number did not settle, which no plate in its range makes happen.</exception>
     public MeterFlow Flow(double differential, double upstreamPressure, double density, double viscosity, double isentropicExponent)
     {
         var dp = Math.Abs(differential);

@@ -5,11 +5,12 @@ namespace Portwright.Physics.Metering;
 /// <summary>What the printed marks of a percent scale mean.</summary>
 public enum RangeScale
 {
+    // Records hold the name and are read by number too: neither is ever changed.
     /// <summary>Percent of flow: the differential is the square of the mark.</summary>
-    SquareRoot,
+    SquareRoot = 0,
 
     /// <summary>Percent of differential: the flow is the square root of the mark.</summary>
-    Linear,
+    Linear = 1,
 }
 
 /// <summary>
@@ -31,6 +32,7 @@ public sealed record PercentRange : IDifferentialMeter
     /// <param name="calibrationAir">The air of the room the range was calibrated in; the full-scale flow is counted in it.</param>
     /// <param name="scale">What the marks mean.</param>
     /// <param name="fullScaleDifferential">Differential at the full mark, Pa.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public PercentRange(double fullScaleFlow, double calibrationTestPressure, StandardAir calibrationAir, RangeScale scale, double fullScaleDifferential)
     {
         FullScaleFlow = Require.Positive(fullScaleFlow, nameof(fullScaleFlow), "m3/s");
@@ -61,9 +63,12 @@ public sealed record PercentRange : IDifferentialMeter
     /// <summary>K, the area times coefficient of the hole that the calibration means, m2.</summary>
     public double PlateConstant => _k;
 
+    /// <param name="reading">Fraction of full scale as the scale is marked, 1 at 100 percent.</param>
     public MeterFlow Flow(double reading, in AirState upstream) =>
         FlowAtDifferential(Math.CopySign(Differential(reading), reading), upstream);
 
+    /// <param name="differential">Pa; below zero it is the same flow backwards.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The differential is not below the absolute pressure before the meter.</exception>
     public MeterFlow FlowAtDifferential(double differential, in AirState upstream)
     {
         var (flux, eps) = PlenumPlate.Flux(differential, upstream);
@@ -74,6 +79,8 @@ public sealed record PercentRange : IDifferentialMeter
         return new(_k * flux, double.NaN, eps, double.NaN, limits);
     }
 
+    /// <summary>The differential across the meter at a reading, Pa.</summary>
+    /// <param name="reading">Fraction of full scale as the scale is marked, 1 at 100 percent.</param>
     public double Differential(double reading) =>
         FullScaleDifferential * (Scale == RangeScale.SquareRoot ? reading * reading : Math.Abs(reading));
 }

@@ -12,7 +12,8 @@ public sealed record PlenumPlate : IDifferentialMeter
     private static readonly double Slope = Metering.Expansibility.Slope(0);
 
     /// <param name="area">Of the hole, m2.</param>
-    /// <param name="dischargeCoefficient">C, above 0 and up to 1.2.</param>
+    /// <param name="dischargeCoefficient">C, above 0 and up to 1.2, no unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public PlenumPlate(double area, double dischargeCoefficient)
     {
         Area = Require.Positive(area, nameof(area), "m2");
@@ -20,16 +21,23 @@ public sealed record PlenumPlate : IDifferentialMeter
     }
 
     /// <summary>A round hole, diameter in m.</summary>
+    /// <param name="diameter">m, above zero.</param>
+    /// <param name="dischargeCoefficient">Discharge coefficient C, above 0 and up to 1.2.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static PlenumPlate Round(double diameter, double dischargeCoefficient) =>
         new(Math.PI / 4 * Require.Positive(diameter, nameof(diameter), "m") * diameter, dischargeCoefficient);
 
     /// <summary>m2.</summary>
     public double Area { get; }
 
+    /// <summary>Discharge coefficient C.</summary>
     public double DischargeCoefficient { get; }
 
+    /// <param name="reading">Differential pressure, Pa.</param>
     public MeterFlow Flow(double reading, in AirState upstream) => FlowAtDifferential(reading, upstream);
 
+    /// <param name="differential">Pa; below zero it is the same flow backwards.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The differential is not below the absolute pressure before the meter.</exception>
     public MeterFlow FlowAtDifferential(double differential, in AirState upstream)
     {
         var (flux, eps) = Flux(differential, upstream);
@@ -39,6 +47,8 @@ public sealed record PlenumPlate : IDifferentialMeter
         return new(flow, DischargeCoefficient, eps, reynolds, Metering.Expansibility.Limit(Math.Abs(differential), upstream.Pressure));
     }
 
+    /// <summary>The differential across the meter at a reading, Pa.</summary>
+    /// <param name="reading">Differential pressure, Pa.</param>
     public double Differential(double reading) => Math.Abs(reading);
 
     /// <summary>eps sqrt(2 rho dp), kg/(s m2), with the sign of the differential, and eps.</summary>

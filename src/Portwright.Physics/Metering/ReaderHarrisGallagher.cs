@@ -3,13 +3,14 @@ namespace Portwright.Physics.Metering;
 /// <summary>Where the pressure beside the plate is tapped.</summary>
 public enum OrificeTaps
 {
-    Corner,
+    // Records hold the name and are read by number too: neither is ever changed.
+    Corner = 0,
 
     /// <summary>One pipe diameter before the plate, half a diameter behind it.</summary>
-    DAndHalfD,
+    DAndHalfD = 1,
 
     /// <summary>25.4 mm before and behind the plate.</summary>
-    Flange,
+    Flange = 2,
 }
 
 /// <summary>Discharge coefficient of an orifice plate as a function of Reynolds number, for one plate in one pipe.</summary>
@@ -74,6 +75,7 @@ internal readonly record struct ReaderHarrisGallagher
     {
         var target = Math.Log(reynoldsPerC);
         var logRe = target - 0.5; // C near 0.61
+        // A loop of its own, not Root: the slope comes with the value, and simulated benches ask for every reading many thousand times.
         for (var i = 0; i < 60; i++)
         {
             var (c, slope) = At(logRe);

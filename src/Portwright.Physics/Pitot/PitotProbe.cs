@@ -6,9 +6,11 @@ namespace Portwright.Physics.Pitot;
 /// <summary>A pitot or pitot-static probe with its calibration factor on speed (alpha of ISO 3966; 1 for a well-made probe).</summary>
 public sealed record PitotProbe
 {
-    /// <param name="factor">True speed over indicated speed, 0.5 to 1.5.</param>
+    /// <param name="factor">True speed over indicated speed, 0.5 to 1.5, no unit.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The factor is not 0.5 to 1.5.</exception>
     public PitotProbe(double factor = 1) => Factor = Require.Between(factor, 0.5, 1.5, nameof(factor), "(no unit)");
 
+    /// <summary>Ratio of true speed to indicated speed.</summary>
     public double Factor { get; }
 
     /// <param name="differential">Total less static pressure, zero or above, Pa.</param>
@@ -29,6 +31,8 @@ public sealed record PitotProbe
     }
 
     /// <summary>Isentropic speed, m/s: the figure to use.</summary>
+    /// <param name="differential">Pa, zero or above.</param>
+    /// <param name="staticPressure">Absolute, Pa, above zero.</param>
     public double Speed(double differential, double staticPressure, in AirState total) => Read(differential, staticPressure, total).Speed;
 }
 

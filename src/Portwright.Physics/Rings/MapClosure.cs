@@ -8,23 +8,23 @@ namespace Portwright.Physics.Rings;
 /// <param name="BenchFlow">kg/s.</param>
 /// <param name="Difference">Map less bench, kg/s; causes they share have cancelled.</param>
 /// <param name="PValue">Two-sided chance of a difference this large when both are right; 1 where nothing is in doubt and nothing differs.</param>
-/// <param name="Level">Of the verdict.</param>
+/// <param name="Level">Of the verdict, no unit.</param>
 public sealed record MapClosure(Estimate MapFlow, Estimate BenchFlow, Estimate Difference, double PValue, double Level)
 {
     /// <summary>True where the difference is within its expanded uncertainty at the level.</summary>
     public bool IsInside => PValue > 1 - Level;
 
-    /// <summary>Difference over the bench's flow.</summary>
+    /// <summary>Difference over the bench's flow, no unit.</summary>
     public double Relative => Difference.Value / BenchFlow.Value;
 
-    /// <summary>Expanded uncertainty of the difference over the bench's flow.</summary>
+    /// <summary>Expanded uncertainty of the difference over the bench's flow, no unit.</summary>
     public double RelativeExpanded => Difference.Expanded(Level) / BenchFlow.Value;
 
     /// <param name="meanSpeed">Area-weighted mean normal to the section, m/s.</param>
     /// <param name="area">Normal to the air, m2.</param>
     /// <param name="density">Of the air in the section (static), kg/m3.</param>
     /// <param name="benchFlow">Mass flow through the port while the ring was read, leak taken off, kg/s.</param>
-    /// <param name="level">Above 0 and below 1.</param>
+    /// <param name="level">Above 0 and below 1, no unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is not above zero, or the level not between 0 and 1.</exception>
     public static MapClosure Of(Estimate meanSpeed, Estimate area, Estimate density, Estimate benchFlow, double level = 0.95)
     {

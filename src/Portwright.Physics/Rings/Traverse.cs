@@ -12,9 +12,10 @@ public static class Traverse
 {
     /// <summary>
     /// Log-linear positions of a round section: distance from the wall over the radius, nearest the wall first. In each pair of equal-area rings
-    /// v = A + B ln y + C y has its mean at two points; with an odd count the outermost ring has one point, for ln y alone.
+    /// v = A + B ln y + C y has its mean at two points; with an odd count the outermost ring has one point, for ln y alone. No unit.
     /// </summary>
     /// <param name="pointsARadius">1 to 20.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not 1 to 20 points.</exception>
     public static ImmutableArray<double> LogLinear(int pointsARadius)
     {
         var n = Count(pointsARadius, 1, nameof(pointsARadius));
@@ -39,9 +40,10 @@ public static class Traverse
 
     /// <summary>
     /// Log-Tchebycheff positions of a round section: distance from the wall over the radius, nearest the wall first. The outermost of n equal rings has
-    /// its point where ln y has its ring mean, the others are Tchebycheff's points of equal weight in the square of the radius.
+    /// its point where ln y has its ring mean, the others are Tchebycheff's points of equal weight in the square of the radius. No unit.
     /// </summary>
     /// <param name="pointsARadius">3 to 6.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not 3 to 6 points.</exception>
     public static ImmutableArray<double> LogTchebycheff(int pointsARadius)
     {
         var n = pointsARadius;
@@ -52,25 +54,35 @@ public static class Traverse
 
     /// <summary>
     /// Log-Tchebycheff positions across one side of a rectangle: distance from one wall over the side, from wall to wall; a grid of lines both ways. The two
-    /// outer elements have their points at 1/e of their width.
+    /// outer elements have their points at 1/e of their width. No unit.
     /// </summary>
     /// <param name="points">4 to 7.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not 4 to 7 points.</exception>
     public static ImmutableArray<double> RectangleSide(int points)
     {
         double n = points, wall = Math.Exp(-1) / n, half = 0.5 - 1 / n;
         return [wall, .. EqualWeightPoints(points - 2, nameof(points)).Select(t => 0.5 + half * t), 1 - wall];
     }
 
-    /// <summary>Middles of equal-area rings: distance from the wall over the radius, nearest the wall first. The plain rule, up to a percent high.</summary>
+    /// <summary>Middles of equal-area rings: distance from the wall over the radius, nearest the wall first. The plain rule, up to a percent high. No unit.</summary>
     /// <param name="pointsARadius">1 to 20.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not 1 to 20 points.</exception>
     public static ImmutableArray<double> EqualArea(int pointsARadius)
     {
         var n = Count(pointsARadius, 1, nameof(pointsARadius));
         return [.. Enumerable.Range(0, n).Select(i => 1 - Math.Sqrt((n - i - 0.5) / n))];
     }
 
-    /// <summary>Plain mean of the readings at such positions, in their unit.</summary>
+    /// <summary>Plain mean of the readings at such positions, in their unit, in the unit of the readings.</summary>
+    /// <param name="speeds">Any one unit, at least 1.</param>
     public static double Mean(ReadOnlySpan<double> speeds) => Uncertainty.RepeatScatter.Mean(speeds);
+
+    /// <summary>Volume flow through a section, m3/s: its area times the plain mean of the readings.</summary>
+    /// <param name="area">m2, above zero.</param>
+    /// <param name="speeds">Readings at such positions, m/s, at least 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The area is not above zero.</exception>
+    /// <exception cref="ArgumentException">There is no reading.</exception>
+    public static double Flow(double area, ReadOnlySpan<double> speeds) => Require.Positive(area, nameof(area), "m2") * Mean(speeds);
 
     /// <summary>Mean of ln y over a ring between two shares of the area from the axis; y is the distance from the wall over the radius.</summary>
     private static double MeanLog(double from, double to) => (LogPrimitive(Math.Sqrt(to)) - LogPrimitive(Math.Sqrt(from))) / (to - from);

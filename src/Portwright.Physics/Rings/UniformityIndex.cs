@@ -25,7 +25,9 @@ public static class UniformityIndex
         return area > 0 ? flow / area : throw new ArgumentException("The areas must not all be zero.", nameof(areas));
     }
 
-    /// <summary>The index, 0 to 1 for speeds of one sign.</summary>
+    /// <summary>The index, 0 to 1 for speeds of one sign, no unit.</summary>
+    /// <param name="speeds">Any one unit.</param>
+    /// <param name="areas">Any one unit, none below zero, not all zero.</param>
     /// <exception cref="ArgumentException">As for <see cref="Mean"/>, or the mean is zero: air at rest has no distribution.</exception>
     public static double Of(ReadOnlySpan<double> speeds, ReadOnlySpan<double> areas)
     {

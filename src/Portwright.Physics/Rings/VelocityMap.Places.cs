@@ -4,7 +4,7 @@ namespace Portwright.Physics.Rings;
 
 public sealed partial class VelocityMap
 {
-    /// <summary>Nearer to the wall than this share of the deepest distance all air is slow: no place for the laziest.</summary>
+    /// <summary>Nearer to the wall than this share of the deepest distance all air is slow: no place for the laziest. No unit.</summary>
     public const double WallShare = 0.2;
 
     /// <summary>The place of the highest reading: the map never goes past it.</summary>
@@ -60,7 +60,7 @@ public sealed partial class VelocityMap
 
 /// <summary>A place of a map.</summary>
 /// <param name="Point">m.</param>
-/// <param name="BearingHours">From the outline's bearing centre.</param>
+/// <param name="BearingHours">From the outline's bearing centre, in hours.</param>
 /// <param name="DepthFromWall">In from the wall at that bearing, m.</param>
 /// <param name="Speed">m/s.</param>
 public readonly record struct MapPlace(PlanePoint Point, double BearingHours, double DepthFromWall, double Speed);

@@ -18,7 +18,7 @@ public sealed partial class VelocityMap
 
     private const string ExponentSource = "wall law exponent";
 
-    /// <summary>A probe nearer to the wall than this share of the deepest distance reads the wall, not the air (common practice, no source).</summary>
+    /// <summary>A probe nearer to the wall than this share of the deepest distance reads the wall, not the air (common practice, no source), no unit.</summary>
     public const double NearestShare = 0.01;
 
     /// <summary>Correlation lengths tried, over the radius of the circle of the section's area: the likeliest is taken.</summary>
@@ -83,13 +83,15 @@ public sealed partial class VelocityMap
     public Estimate RoofBalance { get; }
 
     /// <summary>
-    /// <see cref="Rings.UniformityIndex"/> of the map. Air is less even between the readings than any map of them: read it as an upper figure.
+    /// <see cref="Rings.UniformityIndex"/> of the map. Air is less even between the readings than any map of them: read it as an upper figure. No unit.
     /// </summary>
     public double UniformityIndex => Rings.UniformityIndex.Of(speedsOfCells, cells.Area);
 
     /// <summary>Makes a map, or says in a porter's words why the readings make none.</summary>
     /// <param name="ring">Name of the ring, unique within a job: what only this ring has in doubt is named after it.</param>
     /// <param name="wall">When not given, <see cref="WallLayer.OneSeventh"/>.</param>
+    /// <exception cref="ArgumentException">The ring has no name.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The doubt of the probe's factor is below zero.</exception>
     public static bool TryCreate(Outline outline, IReadOnlyList<ProbeReading> readings, ProbeFactorDoubt factor, string ring,
         [NotNullWhen(true)] out VelocityMap? map, [NotNullWhen(false)] out string? problem, WallLayer? wall = null)
     {
@@ -108,8 +110,9 @@ public sealed partial class VelocityMap
     /// <summary>
     /// The map at the middles of <paramref name="columns"/> x <paramref name="rows"/> equal boxes over the outline's bounds, m/s; not a number outside.
     /// </summary>
-    /// <param name="speeds">Receives rows from floor to roof, each from the cylinder-wall side to the centre side.</param>
+    /// <param name="speeds">Receives rows from floor to roof, each from the cylinder-wall side to the centre side, m/s.</param>
     /// <exception cref="ArgumentException">The span has not room for exactly that many.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 1 column or row.</exception>
     public void Fill(int columns, int rows, Span<double> speeds)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(columns, 1);

@@ -8,7 +8,8 @@ namespace Portwright.Physics.Rings;
 /// covers 1/12 to 1/5 as the limits of a rectangle.
 /// </remarks>
 /// <param name="Exponent">m, 0.02 to 0.5.</param>
-/// <param name="ExponentUncertainty">Standard.</param>
+/// <param name="ExponentUncertainty">Standard, no unit.</param>
+/// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
 public sealed record WallLayer(double Exponent, double ExponentUncertainty)
 {
     public static WallLayer OneSeventh { get; } = new(1.0 / 7, (1.0 / 5 - 1.0 / 12) / Math.Sqrt(12));
@@ -17,7 +18,7 @@ public sealed record WallLayer(double Exponent, double ExponentUncertainty)
 
     public double ExponentUncertainty { get; } = Require.NotNegative(ExponentUncertainty, nameof(ExponentUncertainty), "(no unit)");
 
-    /// <summary>Speed over core speed at a distance from the wall, 0 to 1.</summary>
+    /// <summary>Speed over core speed at a distance from the wall, 0 to 1, no unit.</summary>
     /// <param name="distance">m.</param>
     /// <param name="deepest">Largest distance to the wall in the section, m.</param>
     public double Share(double distance, double deepest) => Share(distance, deepest, Exponent);

@@ -16,6 +16,8 @@ public enum LimitsBasis
 }
 
 /// <summary>Centre line and standard deviation of a control chart; the limits are 3 of them to either side.</summary>
+/// <param name="Centre">Centre line, in the unit of the readings.</param>
+/// <param name="Sigma">Standard deviation, in the unit of the readings.</param>
 /// <remarks>
 /// From <see cref="SettledPoints"/> values on sigma is the mean moving range / d2 (<see cref="IndividualsChart"/>).
 /// From <see cref="FewestPoints"/> on the limits are the interval for one further value of a normal quantity,
@@ -35,15 +37,20 @@ public sealed record ChartLimits(double Centre, double Sigma, LimitsBasis Basis,
     /// <summary>Coverage of plus and minus 3 standard deviations of a normal quantity.</summary>
     private const double ThreeSigmaLevel = 0.99730020393673981;
 
+    /// <summary>Centre plus 3 sigma, in the unit of the readings.</summary>
     public double UpperLimit => Centre + 3 * Sigma;
 
+    /// <summary>Centre less 3 sigma, in the unit of the readings.</summary>
     public double LowerLimit => Centre - 3 * Sigma;
 
-    /// <summary>Standard deviations from the centre line.</summary>
+    /// <summary>Standard deviations from the centre line, no unit.</summary>
+    /// <param name="value">In the unit of the readings.</param>
     public double Z(double value) => Sigma > 0 ? (value - Centre) / Sigma : 0;
 
     /// <summary>Limits from outside, such as a bench card.</summary>
-    /// <param name="sigma">Above 0.</param>
+    /// <param name="centre">In the unit of the readings.</param>
+    /// <param name="sigma">Above 0, in the unit of the readings.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The standard deviation is not above 0.</exception>
     public static ChartLimits Stated(double centre, double sigma)
     {
         if (!(sigma > 0)) throw new ArgumentOutOfRangeException(nameof(sigma), sigma, "A standard deviation must be above 0.");
@@ -51,11 +58,12 @@ public sealed record ChartLimits(double Centre, double Sigma, LimitsBasis Basis,
     }
 
     /// <summary>Limits from earlier values.</summary>
-    /// <param name="values">In order of time; values with a known cause (a bad morning put right) left out.</param>
+    /// <param name="values">In order of time; values with a known cause (a bad morning put right) left out, in the unit of the readings.</param>
     /// <param name="resolution">
     /// Smallest step the reading shows, 0 or more. Sigma is not taken below step/sqrt(12): readings that all show the same
-    /// figure do not make the bench perfect.
+    /// figure do not make the bench perfect. In the unit of the readings.
     /// </param>
+    /// <exception cref="ArgumentOutOfRangeException">The step is below 0.</exception>
     public static ChartLimits From(ReadOnlySpan<double> values, double resolution = 0)
     {
         if (!(resolution >= 0)) throw new ArgumentOutOfRangeException(nameof(resolution), resolution, "A step is 0 or more.");

@@ -17,7 +17,7 @@ public enum ChartAnswer
 /// </summary>
 /// <param name="Rules">Rules the newest point completes.</param>
 /// <param name="Sentences">Why, for the page and the report.</param>
-/// <param name="Z">All points in standard deviations from the centre line.</param>
+/// <param name="Z">All points in standard deviations from the centre line, no unit.</param>
 /// <param name="Signals">Every point that signals.</param>
 public sealed record ControlChart(
     ChartAnswer Answer,
@@ -28,8 +28,9 @@ public sealed record ControlChart(
     ImmutableArray<RuleSignal> Signals)
 {
     /// <summary>Judges the newest point against limits from all points before it.</summary>
-    /// <param name="points">In order of time, the newest last; at least 1.</param>
-    /// <param name="resolution">See <see cref="ChartLimits.From"/>.</param>
+    /// <param name="points">In order of time, the newest last; at least 1, in the unit of the readings.</param>
+    /// <param name="resolution">See <see cref="ChartLimits.From"/>, in the unit of the readings.</param>
+    /// <exception cref="ArgumentException">There is no point.</exception>
     public static ControlChart Judge(ReadOnlySpan<double> points, double resolution = 0)
     {
         if (points.IsEmpty) throw new ArgumentException("A chart needs at least 1 point.", nameof(points));
@@ -37,6 +38,8 @@ public sealed record ControlChart(
     }
 
     /// <summary>Judges the newest point against limits given.</summary>
+    /// <param name="points">In order of time, the newest last; in the unit of the limits.</param>
+    /// <exception cref="ArgumentException">There is no point.</exception>
     public static ControlChart Judge(ChartLimits limits, ReadOnlySpan<double> points)
     {
         if (points.IsEmpty) throw new ArgumentException("A chart needs at least 1 point.", nameof(points));

@@ -1,5 +1,4 @@
 using MathNet.Numerics;
-using MathNet.Numerics.RootFinding;
 
 namespace Portwright.Physics.Statistics;
 
@@ -7,17 +6,21 @@ namespace Portwright.Physics.Statistics;
 public static class Fisher
 {
     /// <summary>Probability that F is exceeded, accurate in the far tail.</summary>
-    /// <param name="f">0 or more.</param>
+    /// <param name="f">0 or more, no unit.</param>
     /// <param name="df1">Degrees of freedom of the numerator, above 0.</param>
     /// <param name="df2">Degrees of freedom of the denominator, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double UpperTail(double f, double df1, double df2)
     {
         Check(f, df1, df2);
         return double.IsPositiveInfinity(f) ? 0 : SpecialFunctions.BetaRegularized(df2 / 2, df1 / 2, df2 / (df2 + df1 * f));
     }
 
-    /// <summary>The value exceeded with probability <paramref name="tail"/>.</summary>
-    /// <param name="tail">Above 0 and below 1.</param>
+    /// <summary>The value exceeded with probability <paramref name="tail"/>, no unit.</summary>
+    /// <param name="tail">Above 0 and below 1, no unit.</param>
+    /// <param name="df1">Degrees of freedom of the numerator, above 0.</param>
+    /// <param name="df2">Degrees of freedom of the denominator, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double UpperPoint(double tail, double df1, double df2)
     {
         CheckTail(tail);
@@ -25,13 +28,19 @@ public static class Fisher
     }
 
     /// <summary>Probability that chi-squared with the degrees of freedom given is exceeded.</summary>
+    /// <param name="chiSquared">No unit, 0 or more.</param>
+    /// <param name="df">Degrees of freedom, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double ChiSquaredUpperTail(double chiSquared, double df)
     {
         Check(chiSquared, df, 1);
         return SpecialFunctions.GammaUpperRegularized(df / 2, chiSquared / 2);
     }
 
-    /// <summary>The value of chi-squared exceeded with probability <paramref name="tail"/>.</summary>
+    /// <summary>The value of chi-squared exceeded with probability <paramref name="tail"/>, no unit.</summary>
+    /// <param name="tail">Probability above 0 and below 1.</param>
+    /// <param name="df">Degrees of freedom, above 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double ChiSquaredUpperPoint(double tail, double df)
     {
         CheckTail(tail);
@@ -45,7 +54,7 @@ public static class Fisher
         double low = -1, high = 1;
         while (Off(low) < 0) low *= 2;
         while (Off(high) > 0) high *= 2;
-        return Math.Exp(Brent.FindRoot(Off, low, high, 1e-14, 200));
+        return Math.Exp(Root.Between(Off, low, high));
     }
 
     private static void Check(double value, double df1, double df2)

@@ -6,7 +6,8 @@ namespace Portwright.Physics.Statistics;
 /// </summary>
 public static class HolmAdjustment
 {
-    /// <summary>The adjusted p-values, in the order given: the k-th smallest of m times m - k + 1, never falling, at most 1.</summary>
+    /// <summary>The adjusted p-values, in the order given: the k-th smallest of m times m - k + 1, never falling, at most 1. No unit.</summary>
+    /// <param name="pValues">Probabilities, each 0 to 1.</param>
     public static double[] Adjust(ReadOnlySpan<double> pValues)
     {
         var m = pValues.Length;

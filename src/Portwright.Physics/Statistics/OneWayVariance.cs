@@ -11,7 +11,7 @@ namespace Portwright.Physics.Statistics;
 /// <param name="Readings">Number of readings in all.</param>
 /// <param name="SumOfSquaresBetween">In the unit of the readings squared.</param>
 /// <param name="SumOfSquaresWithin">In the unit of the readings squared.</param>
-/// <param name="RepeatsPerGroup">The repeats of each group; for unequal groups the equivalent number n0.</param>
+/// <param name="RepeatsPerGroup">The repeats of each group; for unequal groups the equivalent number n0, no unit.</param>
 public sealed record OneWayVariance(
     int Groups, int Readings, double SumOfSquaresBetween, double SumOfSquaresWithin, double RepeatsPerGroup)
 {
@@ -19,8 +19,10 @@ public sealed record OneWayVariance(
 
     public int DegreesOfFreedomWithin => Readings - Groups;
 
+    /// <summary>In the unit of the readings squared.</summary>
     public double MeanSquareBetween => SumOfSquaresBetween / DegreesOfFreedomBetween;
 
+    /// <summary>In the unit of the readings squared.</summary>
     public double MeanSquareWithin => SumOfSquaresWithin / DegreesOfFreedomWithin;
 
     /// <summary>Ratio of the mean squares; infinite where the groups show no scatter within.</summary>
@@ -32,15 +34,16 @@ public sealed record OneWayVariance(
     /// <summary>Share of the sum of squares that lies between the groups.</summary>
     public double RSquared => SumOfSquaresBetween / (SumOfSquaresBetween + SumOfSquaresWithin);
 
-    /// <summary>Variance of one reading within a group.</summary>
+    /// <summary>Variance of one reading within a group, in the unit of the readings squared.</summary>
     public double VarianceWithin => MeanSquareWithin;
 
+    /// <summary>In the unit of the readings.</summary>
     public double StandardDeviationWithin => Math.Sqrt(MeanSquareWithin);
 
-    /// <summary>Variance between groups beyond what the repeats explain; 0 where the estimate is negative.</summary>
+    /// <summary>Variance between groups beyond what the repeats explain; 0 where the estimate is negative, in the unit of the readings squared.</summary>
     public double VarianceBetween => Math.Max(0, (MeanSquareBetween - MeanSquareWithin) / RepeatsPerGroup);
 
-    /// <summary>The set-up scatter: standard deviation between groups.</summary>
+    /// <summary>The set-up scatter: standard deviation between groups. In the unit of the readings.</summary>
     public double StandardDeviationBetween => Math.Sqrt(VarianceBetween);
 
     /// <summary>
@@ -63,16 +66,16 @@ public sealed record OneWayVariance(
 
     /// <summary>
     /// Upper limit of the standard deviation between groups (balanced normal groups): the largest ratio of components the
-    /// F test would still accept at <paramref name="level"/>, times the scatter within. Says what few set-ups cannot exclude.
+    /// F test would still accept at <paramref name="level"/>, times the scatter within. Says what few set-ups cannot exclude. In the unit of the readings.
     /// </summary>
-    /// <param name="level">Confidence of the one-sided limit, above 0 and below 1.</param>
+    /// <param name="level">Confidence of the one-sided limit, above 0 and below 1, no unit.</param>
     public double UpperLimitBetween(double level = 0.95)
     {
         var lowPoint = Fisher.UpperPoint(level, DegreesOfFreedomBetween, DegreesOfFreedomWithin);
         return Math.Sqrt(Math.Max(0, (MeanSquareBetween / lowPoint - MeanSquareWithin) / RepeatsPerGroup));
     }
 
-    /// <param name="groups">At least 2 groups with a reading each, and one of them with more.</param>
+    /// <param name="groups">At least 2 groups with a reading each, and one of them with more, in any one unit.</param>
     /// <exception cref="ArgumentException">Too few groups or repeats.</exception>
     public static OneWayVariance Of(params IReadOnlyList<IReadOnlyList<double>> groups)
     {

@@ -9,34 +9,35 @@ namespace Portwright.Physics.Statistics;
 /// their definitions (NIST/SEMATECH e-Handbook of Statistical Methods, 6.3.2).
 /// </summary>
 /// <param name="N">Readings in a group.</param>
-/// <param name="C4">Mean of the standard deviation of n standard normal values.</param>
-/// <param name="D2">Mean of their range (lower case d2 in the tables).</param>
-/// <param name="D3Range">Standard deviation of their range (lower case d3 in the tables).</param>
+/// <param name="C4">Mean of the standard deviation of n standard normal values, no unit.</param>
+/// <param name="D2">Mean of their range (lower case d2 in the tables), no unit.</param>
+/// <param name="D3Range">Standard deviation of their range (lower case d3 in the tables), no unit.</param>
 public sealed record ShewhartFactors(int N, double C4, double D2, double D3Range)
 {
     private static readonly ConcurrentDictionary<int, ShewhartFactors> Known = new();
 
-    /// <summary>Averages, from the mean range: 3 / (d2 sqrt(n)).</summary>
+    /// <summary>Averages, from the mean range: 3 / (d2 sqrt(n)). No unit.</summary>
     public double A2 => 3 / (D2 * Math.Sqrt(N));
 
-    /// <summary>Averages, from the mean standard deviation: 3 / (c4 sqrt(n)).</summary>
+    /// <summary>Averages, from the mean standard deviation: 3 / (c4 sqrt(n)). No unit.</summary>
     public double A3 => 3 / (C4 * Math.Sqrt(N));
 
-    /// <summary>Lower limit of standard deviations.</summary>
+    /// <summary>Lower limit of standard deviations, no unit.</summary>
     public double B3 => Math.Max(0, 1 - SpreadOfDeviation);
 
-    /// <summary>Upper limit of standard deviations.</summary>
+    /// <summary>Upper limit of standard deviations, no unit.</summary>
     public double B4 => 1 + SpreadOfDeviation;
 
-    /// <summary>Lower limit of ranges (capital D3).</summary>
+    /// <summary>Lower limit of ranges (capital D3), no unit.</summary>
     public double D3 => Math.Max(0, 1 - 3 * D3Range / D2);
 
-    /// <summary>Upper limit of ranges (capital D4).</summary>
+    /// <summary>Upper limit of ranges (capital D4), no unit.</summary>
     public double D4 => 1 + 3 * D3Range / D2;
 
     private double SpreadOfDeviation => 3 / C4 * Math.Sqrt(1 - C4 * C4);
 
     /// <param name="n">2 to 100 readings in a group.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Not 2 to 100 readings.</exception>
     public static ShewhartFactors For(int n)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(n, 2);

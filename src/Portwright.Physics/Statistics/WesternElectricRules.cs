@@ -16,7 +16,7 @@ public sealed record RuleSignal(int Point, ImmutableArray<int> Rules);
 public static class WesternElectricRules
 {
     /// <summary>The points that signal.</summary>
-    /// <param name="z">Points in order of time, in standard deviations from the centre line.</param>
+    /// <param name="z">Points in order of time, in standard deviations from the centre line, no unit.</param>
     public static ImmutableArray<RuleSignal> Signals(ReadOnlySpan<double> z)
     {
         var signals = ImmutableArray.CreateBuilder<RuleSignal>();
@@ -29,6 +29,7 @@ public static class WesternElectricRules
     }
 
     /// <summary>The rules the last point completes.</summary>
+    /// <param name="z">Points in order of time, in standard deviations from the centre line, no unit.</param>
     public static ImmutableArray<int> RulesAt(ReadOnlySpan<double> z)
     {
         if (z.IsEmpty) return [];

@@ -20,8 +20,8 @@ public static class FlowBalance
     /// <summary>W for each m3/s of standard air at 28 inH2O through one cylinder's intakes.</summary>
     public static readonly UsualRange PowerPerFlow = new(0.25 * WattsAHorsepower / CubicMetresASecondACfm, 0.26 * WattsAHorsepower / CubicMetresASecondACfm);
 
-    /// <summary>Exhaust over intake: two flows at one test pressure, two effective areas, or two angle areas.</summary>
-    /// <param name="exhaust">Zero or above.</param>
+    /// <summary>Exhaust over intake: two flows at one test pressure, two effective areas, or two angle areas. No unit.</summary>
+    /// <param name="exhaust">Zero or above, in the unit of the intake.</param>
     /// <param name="intake">Above zero, in the same unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double Of(double exhaust, double intake) =>

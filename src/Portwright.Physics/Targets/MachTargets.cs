@@ -8,20 +8,29 @@ public static class MachTargets
 {
     public static readonly TargetRule Rule = new(
         "Inlet Mach index", TargetBasis.Published,
-        "Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; Livengood and Stanitz, NACA TN 915 (1943); both from memory",
+        "Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; Livengood and Stanitz, NACA TN 915 (1943)",
         "One mean for the whole event: it says when the valve is too small, not at which lift. Long timing and a tuned runner carry somewhat past the knee.");
 
     /// <summary>Where volumetric efficiency begins to fall: 0.5 to 0.6.</summary>
     public static readonly UsualRange KneeRange = new(0.5, InletMachIndex.Knee);
 
     /// <summary>Mean effective area of a cylinder's inlet valves over their event that gives the index at this engine speed, m2.</summary>
-    /// <param name="index">Above zero.</param>
+    /// <param name="bore">m, above zero.</param>
+    /// <param name="stroke">m, above zero.</param>
+    /// <param name="revolutionsASecond">1/s, zero or above.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
+    /// <param name="index">Above zero, no unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double MeanArea(double bore, double stroke, double revolutionsASecond, double speedOfSound, double index = InletMachIndex.Knee) =>
         PistonDemand.Mean(bore, stroke, revolutionsASecond)
         / (Require.Positive(index, nameof(index), "(no unit)") * Require.Positive(speedOfSound, nameof(speedOfSound), "m/s"));
 
     /// <summary>Engine speed at which the index reaches a value, 1/s.</summary>
+    /// <param name="bore">m, above zero.</param>
+    /// <param name="stroke">m, above zero.</param>
+    /// <param name="meanEffectiveArea">m2, above zero.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
+    /// <param name="index">Taylor's inlet Mach index, no unit, above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double RevolutionsASecond(double bore, double stroke, double meanEffectiveArea, double speedOfSound, double index = InletMachIndex.Knee) =>
         Require.Positive(index, nameof(index), "(no unit)") / InletMachIndex.Of(bore, stroke, 1, meanEffectiveArea, speedOfSound);

@@ -13,33 +13,25 @@ namespace Portwright.Physics.Targets;
 public static class NeededArea
 {
     public static readonly TargetRule Rule = new(
-        "Needed effective area over lift", TargetBasis.Published, "height: Taylor's inlet Mach index (from memory); course: the piston's demand at each lift, Heywood (1988), equation 2.11, put together by us",
+        "Needed effective area over lift", TargetBasis.WorkedOut, "worked out here of two: its height by Taylor's inlet Mach index, its course by the piston's demand at each lift, Heywood (1988), equation 2.11",
         "Waves in the runner, which fill the cylinder late in the event, are left out: low lifts on the closing side count for more than this shows.");
 
-    /// <summary>Pressure loss (p0 - p)/p0 that drives a demand through an effective area, by their Mach number.</summary>
-    /// <param name="mach">Demand over effective area and speed of sound before the port, 0 to 1.</param>
-    /// <param name="heatCapacityRatio">k, above 1 and below 2.</param>
+    /// <summary>Pressure loss (p0 - p)/p0 that drives a demand through an effective area, by their Mach number, no unit.</summary>
+    /// <param name="mach">Demand over effective area and speed of sound before the port, 0 to 1, no unit.</param>
+    /// <param name="heatCapacityRatio">k, above 1 and below 2, no unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double LossAt(double mach, double heatCapacityRatio)
     {
         Require.Between(mach, 0, 1, nameof(mach), "(no unit)");
         // It rises with the loss and passes 1 before the nozzle chokes, for every k below 2.
-        double low = 0, high = 1 - Nozzle.CriticalPressureRatio(heatCapacityRatio);
-        for (var i = 0; i < 60; i++)
-        {
-            var middle = (low + high) / 2;
-            if (DemandMach(middle, heatCapacityRatio) < mach) low = middle;
-            else high = middle;
-        }
-
-        return (low + high) / 2;
+        return Root.Between(loss => DemandMach(loss, heatCapacityRatio) - mach, 0, 1 - Nozzle.CriticalPressureRatio(heatCapacityRatio));
     }
 
     /// <summary>Effective area a demand needs, m2.</summary>
     /// <param name="demand">Volume flow the piston opens, m3/s; below zero (piston rising) needs none.</param>
-    /// <param name="loss">(p0 - p)/p0, above 0 and below 1.</param>
+    /// <param name="loss">(p0 - p)/p0, above 0 and below 1, no unit.</param>
     /// <param name="speedOfSound">Before the port, m/s, above zero.</param>
-    /// <param name="heatCapacityRatio">k, above 1 and below 2.</param>
+    /// <param name="heatCapacityRatio">k, above 1 and below 2, no unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double For(double demand, double loss, double speedOfSound, double heatCapacityRatio)
     {
@@ -49,7 +41,12 @@ public static class NeededArea
 
     /// <summary>Needed effective area at each of a row of crank angles, m2. Beside the lift at the same angles it is the needed area over lift.</summary>
     /// <param name="crankAngles">rad after top dead centre of gas exchange.</param>
-    /// <param name="areas">As many; written.</param>
+    /// <param name="areas">As many; written, m2.</param>
+    /// <param name="bore">m, above zero.</param>
+    /// <param name="revolutionsASecond">1/s, zero or above.</param>
+    /// <param name="loss">Share (p0 - p)/p0, above 0 and below 1.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
+    /// <param name="heatCapacityRatio">k, no unit, above 1 and below 2.</param>
     /// <exception cref="ArgumentException">The rows differ in length.</exception>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static void Over(

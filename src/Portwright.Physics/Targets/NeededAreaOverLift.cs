@@ -14,14 +14,15 @@ public sealed class NeededAreaOverLift
 
     private NeededAreaOverLift(double[] lifts, double[] areas, double mach) => (this.lifts, this.areas, PeakMach) = (lifts, areas, mach);
 
-    /// <summary>Piston's fastest demand over highest needed area and speed of sound.</summary>
+    /// <summary>Piston's fastest demand over highest needed area and speed of sound, no unit.</summary>
     public double PeakMach { get; }
 
+    /// <param name="bore">m, above zero.</param>
     /// <param name="opens">Crank angle, rad after top dead centre of gas exchange.</param>
-    /// <param name="closes">Above <paramref name="opens"/>.</param>
+    /// <param name="closes">Above <paramref name="opens"/>, rad.</param>
     /// <param name="lift">Lift (m) at a crank angle (rad).</param>
     /// <param name="revolutionsASecond">1/s, above zero.</param>
-    /// <param name="index">Taylor's inlet Mach index, above zero.</param>
+    /// <param name="index">Taylor's inlet Mach index, above zero, no unit.</param>
     /// <param name="speedOfSound">Before the port, m/s, above zero.</param>
     /// <param name="parts">Equal parts of the event, 2 or more.</param>
     /// <returns>Null where the valve is shut during the whole intake stroke.</returns>
@@ -52,6 +53,7 @@ public sealed class NeededAreaOverLift
     }
 
     /// <summary>Needed effective area at a lift (m), m2; that of the highest lift above it.</summary>
+    /// <param name="lift">m.</param>
     public double At(double lift)
     {
         var i = Array.BinarySearch(lifts, lift);

@@ -20,16 +20,23 @@ public static class PistonDemand
         PistonArea(bore) * InletMachIndex.MeanPistonSpeed(stroke, revolutionsASecond);
 
     /// <summary>At the moment the piston goes down fastest, m3/s; 1.6 to 1.67 of the mean for usual rods.</summary>
+    /// <param name="bore">m, above zero.</param>
+    /// <param name="revolutionsASecond">1/s, zero or above.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double Peak(double bore, SliderCrank crank, double revolutionsASecond) =>
         At(bore, crank, revolutionsASecond, Of(crank).FastestAngle);
 
     /// <summary>At a crank angle (rad after top dead centre), m3/s; below zero while the piston rises.</summary>
+    /// <param name="bore">m, above zero.</param>
+    /// <param name="revolutionsASecond">1/s, zero or above.</param>
+    /// <param name="angle">rad after top dead centre.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double At(double bore, SliderCrank crank, double revolutionsASecond, double angle) =>
         PistonArea(bore) * Of(crank).Slope(angle) * 2 * Math.PI * Require.NotNegative(revolutionsASecond, nameof(revolutionsASecond), "1/s");
 
     /// <summary>pi/4 bore^2, m2.</summary>
+    /// <param name="bore">m, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The bore is not above zero.</exception>
     public static double PistonArea(double bore) => Math.PI / 4 * Require.Positive(bore, nameof(bore), "m") * bore;
 
     private static SliderCrank Of(SliderCrank crank)

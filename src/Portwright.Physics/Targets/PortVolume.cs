@@ -4,7 +4,7 @@ namespace Portwright.Physics.Targets;
 public static class PortVolume
 {
     public static readonly TargetRule Rule = new(
-        "Port volume", TargetBasis.Published, "frustum, plain geometry",
+        "Port volume", TargetBasis.WorkedOut, "frustum, plain geometry, worked out here",
         "One even taper between the two sections, without guide boss, bowl or stem. Sections measured along the port give the volume with its doubt.");
 
     /// <summary>L/3 (A1 + A2 + sqrt(A1 A2)), m3.</summary>
@@ -21,6 +21,8 @@ public static class PortVolume
 
     /// <summary>Flange section that gives a volume with a known throat and length, m2; the inverse of <see cref="Frustum"/>.</summary>
     /// <param name="volume">m3, more than a cone from the throat to a point holds.</param>
+    /// <param name="throatArea">m2, above zero.</param>
+    /// <param name="length">m, above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double FlangeFor(double volume, double throatArea, double length)
     {

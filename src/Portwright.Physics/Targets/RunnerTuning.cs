@@ -16,10 +16,10 @@ public static class RunnerTuning
         "Speed of the air itself and the wave's width are left out.");
 
     public static readonly TargetRule VesselRule = new(
-        "Cylinder and runner as a vessel with a neck", TargetBasis.Published, "Engelman, Design of a Tuned Intake Manifold, ASME paper 73-WA/DGP-2 (1973), from memory",
-        "The cylinder is taken as it stands at half stroke. The factor between note and engine speed, 2.1, is from memory and spreads from 2.0 to 2.5.");
+        "Cylinder and runner as a vessel with a neck", TargetBasis.Published, "Engelman, Design of a Tuned Intake Manifold, ASME paper 73-WA/DGP-2 (1973)",
+        "The cylinder is taken as it stands at half stroke. The factor between note and engine speed, 2.1, is not one number: figures from 2.0 to 2.5 are in use.");
 
-    /// <summary>Note over engine speed in the vessel rule. From memory.</summary>
+    /// <summary>Note over engine speed in the vessel rule. From memory, and so is half stroke: of Engelman's paper the first page was opened, which takes cylinder and pipe with the valve open as such a vessel. No unit.</summary>
     public const double EngelmanFactor = 2.1;
 
     /// <summary>First note of a runner shut at the valve, Hz: a/(4 L).</summary>
@@ -29,31 +29,46 @@ public static class RunnerTuning
     public static double QuarterWave(double acousticLength, double speedOfSound) =>
         Sound(speedOfSound) / (4 * Length(acousticLength));
 
-    /// <summary>Swings of the shut runner in one engine cycle: its note over the cycles a second, n/2.</summary>
+    /// <summary>Swings of the shut runner in one engine cycle: its note over the cycles a second, n/2. No unit.</summary>
+    /// <param name="acousticLength">m, above zero, end corrections included.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
+    /// <param name="revolutionsASecond">1/s, zero or above.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double SwingsACycle(double acousticLength, double speedOfSound, double revolutionsASecond) =>
         QuarterWave(acousticLength, speedOfSound) / (Require.Positive(revolutionsASecond, nameof(revolutionsASecond), "1/s") / 2);
 
     /// <summary>Length whose echo takes a given crank angle to return, m: a angle/(4 pi n).</summary>
+    /// <param name="revolutionsASecond">1/s, zero or above.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
     /// <param name="echoAngle">rad of crank, above zero; pi/2 is usual.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double EchoLength(double revolutionsASecond, double speedOfSound, double echoAngle = Math.PI / 2) =>
         Sound(speedOfSound) * Require.Positive(echoAngle, nameof(echoAngle), "rad") / (4 * Math.PI * Require.Positive(revolutionsASecond, nameof(revolutionsASecond), "1/s"));
 
     /// <summary>Engine speed at which the echo of a runner takes a given crank angle, 1/s.</summary>
+    /// <param name="acousticLength">m, above zero, end corrections included.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
+    /// <param name="echoAngle">rad of crank, above zero; pi/2 is usual.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double EchoRevolutionsASecond(double acousticLength, double speedOfSound, double echoAngle = Math.PI / 2) =>
         Sound(speedOfSound) * Require.Positive(echoAngle, nameof(echoAngle), "rad") / (4 * Math.PI * Length(acousticLength));
 
     /// <summary>Engine speed at which runner and cylinder ring together, 1/s.</summary>
     /// <param name="displacement">Of one cylinder, m3, above zero.</param>
-    /// <param name="compressionRatio">Above 1.</param>
+    /// <param name="compressionRatio">Above 1, no unit.</param>
     /// <param name="runnerArea">m2, above zero.</param>
+    /// <param name="acousticLength">m, above zero, end corrections included.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double VesselRevolutionsASecond(double displacement, double compressionRatio, double runnerArea, double acousticLength, double speedOfSound) =>
         VesselResonance.Lumped(HalfStrokeVolume(displacement, compressionRatio), runnerArea, acousticLength, speedOfSound) / EngelmanFactor;
 
     /// <summary>Runner length at which runner and cylinder ring together at an engine speed, m, end correction included.</summary>
+    /// <param name="displacement">m3, above zero.</param>
+    /// <param name="compressionRatio">Ratio of largest to smallest volume, above 1.</param>
+    /// <param name="runnerArea">m2, above zero.</param>
+    /// <param name="revolutionsASecond">1/s, zero or above.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double VesselLength(double displacement, double compressionRatio, double runnerArea, double revolutionsASecond, double speedOfSound)
     {

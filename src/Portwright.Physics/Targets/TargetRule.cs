@@ -3,8 +3,11 @@ namespace Portwright.Physics.Targets;
 /// <summary>What a target rests on.</summary>
 public enum TargetBasis
 {
-    /// <summary>An equation of a named source, or of geometry or mechanics.</summary>
+    /// <summary>An equation of a named source.</summary>
     Published,
+
+    /// <summary>Put together here: of published equations, or of plain geometry or mechanics.</summary>
+    WorkedOut,
 
     /// <summary>A habit of the trade with no source that could be checked.</summary>
     CommonPractice,
@@ -12,23 +15,24 @@ public enum TargetBasis
 
 /// <summary>Where a target comes from, to be said beside its figure.</summary>
 /// <param name="Name">As a porter would say it.</param>
-/// <param name="Source">Author, work, year and equation; from memory where so.</param>
+/// <param name="Source">Author, work, year and equation, as a porter reads it. What could not be opened is marked in the code beside it and in docs/theory/sources.md.</param>
 /// <param name="Caution">What it leaves out.</param>
-public sealed record TargetRule(string Name, TargetBasis Basis, string Source, string Caution);
-
-/// <summary>Every rule of this folder.</summary>
-public static class TargetRules
+public sealed record TargetRule(string Name, TargetBasis Basis, string Source, string Caution)
 {
-    public static IReadOnlyList<TargetRule> All { get; } =
-    [
-        PistonDemand.Rule, MachTargets.Rule, SectionSpeed.Rule, SectionSpeed.LimitRule, NeededArea.Rule, TimeArea.Rule, FlowBalance.Rule,
-        FlowBalance.PowerRule, ThroatShare.Rule, RunnerTuning.QuarterWaveRule, RunnerTuning.EchoRule, RunnerTuning.VesselRule,
-        VesselResonance.Rule, PortVolume.Rule,
-    ];
+    /// <summary>The basis in a word or two, to stand behind the name.</summary>
+    public string BasisWords => Basis switch
+    {
+        TargetBasis.Published => "published",
+        TargetBasis.WorkedOut => "worked out here",
+        _ => "common practice",
+    };
 }
 
 /// <summary>A range of the trade, ends included.</summary>
+/// <param name="Low">Lower end of the range, in the unit of the quantity.</param>
+/// <param name="High">Upper end of the range, in the unit of the quantity.</param>
 public readonly record struct UsualRange(double Low, double High)
 {
+    /// <param name="value">In the unit of the range.</param>
     public bool Holds(double value) => value >= Low && value <= High;
 }

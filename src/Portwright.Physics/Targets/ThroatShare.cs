@@ -10,10 +10,10 @@ public static class ThroatShare
     /// <summary>Throat over valve diameter.</summary>
     public static readonly UsualRange Usual = new(0.85, 0.92);
 
-    /// <summary>Lift over valve diameter at which the curtain pi Dv L is as large as the head pi/4 Dv^2: a quarter, by geometry.</summary>
+    /// <summary>Lift over valve diameter at which the curtain pi Dv L is as large as the head pi/4 Dv^2: a quarter, by geometry. No unit.</summary>
     public const double CurtainEqualsHead = 0.25;
 
-    /// <summary>Throat over valve diameter.</summary>
+    /// <summary>Throat over valve diameter, no unit.</summary>
     /// <param name="throatDiameter">m, above zero.</param>
     /// <param name="valveDiameter">m, above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>

@@ -8,7 +8,7 @@ namespace Portwright.Physics.Targets;
 public static class TimeArea
 {
     public static readonly TargetRule Rule = new(
-        "Lift and time area", TargetBasis.Published, "Blair, Design and Simulation of Four-Stroke Engines (1999), from memory; the integral is plain",
+        "Lift and time area", TargetBasis.Published, "Blair, Design and Simulation of Four-Stroke Engines (1999); the integral is plain",
         "It counts every moment of the event alike. Area near bottom dead centre and while the pressure falls is not worth the same; the engine run tells them apart.");
 
     /// <summary>Effective area summed over crank angle, m2 rad.</summary>

@@ -11,7 +11,7 @@ public static class VesselResonance
         "Note of a plenum", TargetBasis.Published, "Kinsler, Frey, Coppens and Sanders, Fundamentals of Acoustics (4th ed. 2000), ch. 10",
         "Small waves in still air. With several runners open to it in turn, a plenum has more notes than this one.");
 
-    /// <summary>The neck's air as one lump: a/(2 pi) sqrt(A/(V L)). Too high by a fortieth where the neck holds as little as a seventh of the vessel's air, more for longer necks.</summary>
+    /// <summary>The neck's air as one lump, Hz: a/(2 pi) sqrt(A/(V L)). Too high by a fortieth where the neck holds as little as a seventh of the vessel's air, more for longer necks.</summary>
     /// <param name="volume">m3, above zero.</param>
     /// <param name="neckArea">m2, above zero.</param>
     /// <param name="acousticLength">m, above zero, end corrections included.</param>
@@ -23,23 +23,19 @@ public static class VesselResonance
         return speedOfSound / (2 * Math.PI) * Math.Sqrt(neckArea / (volume * acousticLength));
     }
 
-    /// <summary>The neck as a pipe with waves: the lowest root of tan(k L) = A/(k V), times a/(2 pi).</summary>
-    /// <inheritdoc cref="Lumped"/>
+    /// <summary>The neck as a pipe with waves, Hz: the lowest root of tan(k L) = A/(k V), times a/(2 pi).</summary>
+    /// <param name="volume">m3, above zero.</param>
+    /// <param name="neckArea">m2, above zero.</param>
+    /// <param name="acousticLength">m, above zero, end corrections included.</param>
+    /// <param name="speedOfSound">m/s, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double WithPipe(double volume, double neckArea, double acousticLength, double speedOfSound)
     {
         Check(volume, neckArea, acousticLength, speedOfSound);
         // x tan x = share, with x = k L between 0 and pi/2; x sin x - share cos x is smooth and rises there.
         var share = neckArea * acousticLength / volume;
-        double low = 0, high = Math.PI / 2;
-        for (var i = 0; i < 100 && high - low > 1e-16 * high; i++)
-        {
-            var middle = (low + high) / 2;
-            var (sin, cos) = Math.SinCos(middle);
-            if (middle * sin < share * cos) low = middle;
-            else high = middle;
-        }
-
-        return (low + high) / 2 / acousticLength * speedOfSound / (2 * Math.PI);
+        var phase = Root.Between(x => (x * Math.Sin(x) - share * Math.Cos(x)) / (1 + share), 0, Math.PI / 2);
+        return phase / acousticLength * speedOfSound / (2 * Math.PI);
     }
 
     private static void Check(double volume, double neckArea, double acousticLength, double speedOfSound)

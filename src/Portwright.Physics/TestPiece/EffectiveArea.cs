@@ -8,9 +8,11 @@ namespace Portwright.Physics.TestPiece;
 /// </summary>
 public static class EffectiveArea
 {
+    /// <summary>Effective area, m2.</summary>
     /// <param name="massFlow">kg/s; below zero it gives an area below zero, so that scatter about nothing averages to nothing.</param>
     /// <param name="upstream">Air at rest before the test piece.</param>
     /// <param name="downstreamPressure">Pa, below the upstream pressure.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The downstream pressure is not below the upstream one.</exception>
     public static double From(double massFlow, in AirState upstream, double downstreamPressure)
     {
         if (!(downstreamPressure < upstream.Pressure))

@@ -10,20 +10,25 @@ namespace Portwright.Physics.TestPiece;
 /// </remarks>
 public static class Nozzle
 {
-    /// <summary>Downstream over upstream pressure at which the throat reaches the speed of sound.</summary>
+    /// <summary>Downstream over upstream pressure at which the throat reaches the speed of sound, no unit.</summary>
+    /// <param name="heatCapacityRatio">k, no unit, above 1 and below 2.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The heat-capacity ratio is not above 1 and below 2.</exception>
     public static double CriticalPressureRatio(double heatCapacityRatio)
     {
         Ratio(heatCapacityRatio);
         return Math.Pow(2 / (heatCapacityRatio + 1), heatCapacityRatio / (heatCapacityRatio - 1));
     }
 
+    /// <param name="upstreamPressure">Total, Pa, above zero.</param>
+    /// <param name="heatCapacityRatio">k, no unit, above 1 and below 2.</param>
+    /// <param name="downstreamPressure">Static, Pa, 0 to the upstream pressure.</param>
     public static bool IsChoked(double upstreamPressure, double heatCapacityRatio, double downstreamPressure) =>
         downstreamPressure <= upstreamPressure * CriticalPressureRatio(heatCapacityRatio);
 
     /// <summary>Mass flow a unit of area, kg/(s m2).</summary>
     /// <param name="upstreamPressure">Total pressure, Pa.</param>
     /// <param name="upstreamDensity">Total density, kg/m3.</param>
-    /// <param name="heatCapacityRatio">k, above 1.</param>
+    /// <param name="heatCapacityRatio">k, above 1, no unit.</param>
     /// <param name="downstreamPressure">Static pressure, 0 to the upstream pressure, Pa.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public static double MassFlux(double upstreamPressure, double upstreamDensity, double heatCapacityRatio, double downstreamPressure)
@@ -45,6 +50,7 @@ public static class Nozzle
     }
 
     /// <summary>Mass flow a unit of area from air at rest in <paramref name="upstream"/>, kg/(s m2).</summary>
+    /// <param name="downstreamPressure">Static, Pa, 0 to the upstream pressure.</param>
     public static double MassFlux(in AirState upstream, double downstreamPressure) =>
         MassFlux(upstream.Pressure, upstream.Density, upstream.HeatCapacityRatio, downstreamPressure);
 

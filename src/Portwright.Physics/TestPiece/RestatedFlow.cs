@@ -16,13 +16,19 @@ public static class RestatedFlow
         effectiveArea * MassFlux(testPressure, air, direction) / air.Density;
 
     /// <summary>The effective area (m2) that passes a volume flow of standard air (m3/s): the other way round.</summary>
+    /// <param name="volumeFlow">m3/s.</param>
+    /// <param name="testPressure">Pa, above zero.</param>
     public static double EffectiveAreaFrom(double volumeFlow, double testPressure, StandardAir air, FlowDirection direction) =>
         volumeFlow * air.Density / MassFlux(testPressure, air, direction);
 
     /// <summary>
-    /// The plain square-root rule, flow times sqrt(to/from): exact only for incompressible flow. Common practice, no source.
+    /// The plain square-root rule, m3/s: flow times sqrt(to/from): exact only for incompressible flow. Common practice, no source.
     /// Between 10 and 28 inH2O it is off by 2.5 percent.
     /// </summary>
+    /// <param name="volumeFlow">m3/s.</param>
+    /// <param name="fromPressure">Pa, above zero.</param>
+    /// <param name="toPressure">Pa, above zero.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A pressure is not above zero.</exception>
     public static double SquareRootRule(double volumeFlow, double fromPressure, double toPressure) =>
         volumeFlow * Math.Sqrt(Require.Positive(toPressure, nameof(toPressure), "Pa") / Require.Positive(fromPressure, nameof(fromPressure), "Pa"));
 

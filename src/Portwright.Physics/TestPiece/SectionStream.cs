@@ -16,6 +16,7 @@ public readonly record struct SectionStream(double Mach, double Speed, double De
     /// <param name="area">m2.</param>
     /// <param name="total">The air it came from, at rest. Losses on the way would lower its total pressure: of a loss of one percent the speed feels one percent.</param>
     /// <returns>Null where the section cannot pass that much below the speed of sound.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The mass flow is below zero or the section not above zero.</exception>
     public static SectionStream? Of(double massFlow, double area, in AirState total)
     {
         Require.NotNegative(massFlow, nameof(massFlow), "kg/s");
@@ -24,16 +25,8 @@ public readonly record struct SectionStream(double Mach, double Speed, double De
         if (massFlow == 0) return new(0, 0, total.Density);
         var ratio = Nozzle.MassFlux(total, 0) * area / massFlow;
         if (ratio <= 1) return null;
-        var (low, high) = (0.0, 1.0);
-        // Bisection: sixty halvings are exact to the last figure, and nothing can go astray near the speed of sound.
-        for (var i = 0; i < 60; i++)
-        {
-            var middle = (low + high) / 2;
-            if (IsentropicFlow.AreaRatio(middle, k) > ratio) low = middle;
-            else high = middle;
-        }
-
-        var mach = (low + high) / 2;
+        // The section's mass flux over the one it carries rises from nothing at rest to the most at the speed of sound.
+        var mach = Root.Between(m => m == 0 ? -1 : ratio / IsentropicFlow.AreaRatio(m, k) - 1, 0, 1);
         return new(mach, mach * total.SpeedOfSound * Math.Sqrt(IsentropicFlow.TemperatureRatio(mach, k)), total.Density * IsentropicFlow.DensityRatio(mach, k));
     }
 }

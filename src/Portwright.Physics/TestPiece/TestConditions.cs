@@ -5,24 +5,26 @@ namespace Portwright.Physics.TestPiece;
 /// <summary>Which way the bench moves the air.</summary>
 public enum FlowDirection
 {
+    // Records hold the name and are read by number too: neither is ever changed.
     /// <summary>Sucked from the room through the test piece into the bench, as an intake is tested.</summary>
-    Draw,
+    Draw = 0,
 
     /// <summary>Blown from the bench through the test piece into the room, as an exhaust is tested.</summary>
-    Blow,
+    Blow = 1,
 }
 
 /// <summary>The pressure at the meter's inlet.</summary>
 public enum MeterInlet
 {
+    // Records hold the name and are read by number too: neither is ever changed.
     /// <summary>The plenum's: the meter stands behind the test piece (draw).</summary>
-    Plenum,
+    Plenum = 0,
 
     /// <summary>The plenum's and the meter's own differential on top: the meter stands before the plenum (blow).</summary>
-    PlenumPlusDifferential,
+    PlenumPlusDifferential = 1,
 
     /// <summary>The room's: the meter breathes room air (blow, meter before the blower).</summary>
-    Room,
+    Room = 2,
 }
 
 /// <summary>What stands still during a reading.</summary>
@@ -38,6 +40,7 @@ public readonly record struct TestConditions
     /// <param name="plenumTemperature">K; the room's when not given.</param>
     /// <param name="meterTemperature">K; the plenum's when not given, the room's with a meter that breathes room air.</param>
     /// <param name="inlet">When not given: draw <see cref="MeterInlet.Plenum"/>, blow <see cref="MeterInlet.PlenumPlusDifferential"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The test pressure is not above zero, or not below the room's when drawing.</exception>
     public TestConditions(in AirState room, double testPressure, FlowDirection direction,
         double? plenumTemperature = null, double? meterTemperature = null, MeterInlet? inlet = null)
     {
@@ -77,6 +80,7 @@ public readonly record struct TestConditions
     public double TestPieceDownstreamPressure => Direction == FlowDirection.Draw ? PlenumPressure : Room.Pressure;
 
     /// <summary>Air at the meter's inlet while the meter shows a differential (Pa).</summary>
+    /// <param name="differential">Pa, zero or above.</param>
     public AirState MeterUpstream(double differential) => Room.At(
         Inlet switch
         {

@@ -15,8 +15,8 @@ public readonly record struct ReducedReading(
 /// <summary>From what the porter reads to the effective area of the test piece.</summary>
 public static class TestPieceReduction
 {
-    /// <param name="reading">In the meter's own form (see each meter).</param>
-    /// <param name="meterFactor">Multiplies the mass flow; 1 until the meter is calibrated against a check plate.</param>
+    /// <param name="reading">In the meter's own form (see each meter), in the unit it states.</param>
+    /// <param name="meterFactor">Multiplies the mass flow; 1 until the meter is calibrated against a check plate, no unit.</param>
     /// <param name="leakArea">Effective area of the bench's leak, m2: it works between the same two states as the test piece and is taken off as an area.</param>
     public static ReducedReading EffectiveArea(IMeter meter, double reading, double meterFactor, in TestConditions conditions, double leakArea = 0)
     {
@@ -32,8 +32,11 @@ public static class TestPieceReduction
 
     /// <summary>
     /// The reading a meter would show with a test piece of known effective area: the reduction backwards, for a simulated bench and
-    /// for choosing a range.
+    /// for choosing a range. In the unit the meter states.
     /// </summary>
+    /// <param name="effectiveArea">m2.</param>
+    /// <param name="meterFactor">Multiplies the mass flow, no unit; 1 until calibrated.</param>
+    /// <param name="leakArea">Effective area of the bench's leak, m2.</param>
     /// <exception cref="ArgumentOutOfRangeException">The meter cannot pass that flow.</exception>
     public static double ReadingFor(IMeter meter, double effectiveArea, double meterFactor, in TestConditions conditions, double leakArea = 0)
     {

@@ -25,6 +25,7 @@ public static class Comparison
 
     /// <summary>Compares two results.</summary>
     /// <param name="level">Confidence level, above 0 and below 1: real where the two-sided p is at most 1 - level.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The level is not above 0 and below 1.</exception>
     public static Difference Compare(Estimate before, Estimate after, double level = 0.95)
     {
         if (!(level > 0 && level < 1))

@@ -9,7 +9,7 @@ namespace Portwright.Physics.Uncertainty;
 /// moved together; the source cancels where they are subtracted.
 /// </param>
 /// <param name="Amount">Sensitivity times standard uncertainty, signed, in the unit of the result. Finite.</param>
-/// <param name="DegreesOfFreedom">How well the standard uncertainty is known: above 0, infinite where it is taken as exact.</param>
+/// <param name="DegreesOfFreedom">How well the standard uncertainty is known: above 0, infinite where it is taken as exact. No unit.</param>
 /// <param name="Kind">What sort of cause it is.</param>
 /// <param name="Pool">
 /// Identity of the estimate the standard uncertainty was taken from, where several causes share it (the set-up scatter

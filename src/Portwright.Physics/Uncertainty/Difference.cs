@@ -4,7 +4,7 @@ namespace Portwright.Physics.Uncertainty;
 /// <param name="Of">The difference with everything in doubt about it; what both results share has cancelled.</param>
 /// <param name="ProbabilityOfGain">Probability that the true difference is above 0, from Student's t; 0.5 where no scatter is known.</param>
 /// <param name="PValue">Two-sided chance of a difference this large when there is none; 1 where no scatter is known.</param>
-/// <param name="AdjustedPValue">The same with the number of comparisons made at once in hand; equal for a single comparison.</param>
+/// <param name="AdjustedPValue">The same with the number of comparisons made at once in hand; equal for a single comparison, no unit.</param>
 /// <param name="Verdict">From the adjusted p-value.</param>
 /// <param name="MoreReadings">
 /// How many more repeats at each point of both results would make this same difference real; null where it is real, where
@@ -20,6 +20,6 @@ public sealed record Difference(
     int? MoreReadings,
     double Level)
 {
-    /// <summary>Half width of the noise about no difference at this level, for one comparison by itself.</summary>
+    /// <summary>Half width of the noise about no difference at this level, for one comparison by itself, in the unit of the result.</summary>
     public double NoiseHalfWidth => Of.Expanded(Level);
 }

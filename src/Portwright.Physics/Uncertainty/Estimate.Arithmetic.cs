@@ -8,11 +8,14 @@ public sealed partial record Estimate
 
     public static Estimate operator -(Estimate a, Estimate b) => a.Subtract(b);
 
+    /// <param name="factor">Exact, no unit, or in the unit of the result over that of the value.</param>
     public static Estimate operator *(double factor, Estimate e) => e.Scale(factor);
 
+    /// <param name="factor">Exact, no unit, or in the unit of the result over that of the value.</param>
     public static Estimate operator *(Estimate e, double factor) => e.Scale(factor);
 
     /// <summary>The value and all its doubt times an exact factor.</summary>
+    /// <param name="factor">Exact, no unit, or in the unit of the result over that of the value.</param>
     public Estimate Scale(double factor)
     {
         var scaled = ImmutableArray.CreateBuilder<Contribution>(Contributions.Length);
@@ -42,6 +45,7 @@ public sealed partial record Estimate
     public Estimate With(Contribution contribution) => new(Value, Contributions.Add(contribution));
 
     /// <summary>The weighted sum of several estimates.</summary>
+    /// <param name="terms">Weights or sensitivities, in the unit of the result over that of the estimate.</param>
     public static Estimate Combine(params ReadOnlySpan<(double Weight, Estimate Estimate)> terms)
     {
         var value = 0.0;
@@ -63,6 +67,8 @@ public sealed partial record Estimate
     /// A result computed elsewhere, with the sensitivity coefficients of the estimates it was computed from
     /// (JCGM 100:2008, eq. 13 in the form of F.1.2.3).
     /// </summary>
+    /// <param name="value">The value, in the unit of the result.</param>
+    /// <param name="terms">Weights or sensitivities, in the unit of the result over that of the estimate.</param>
     public static Estimate Linear(double value, params ReadOnlySpan<(double Sensitivity, Estimate Estimate)> terms)
     {
         if (terms.Length == 2)
@@ -77,7 +83,7 @@ public sealed partial record Estimate
         return new(value, all.MoveToImmutable());
     }
 
-    /// <summary>Covariance of two estimates: the sum over the sources they share (JCGM 100:2008, F.1.2.3).</summary>
+    /// <summary>Covariance of two estimates: the sum over the sources they share (JCGM 100:2008, F.1.2.3). In the unit of one times that of the other: in units of their product.</summary>
     public static double Covariance(Estimate a, Estimate b)
     {
         var sum = 0.0;
@@ -91,7 +97,7 @@ public sealed partial record Estimate
         return sum;
     }
 
-    /// <summary>Correlation coefficient of two estimates, -1 to 1; 0 where one of them is without doubt.</summary>
+    /// <summary>Correlation coefficient of two estimates, -1 to 1; 0 where one of them is without doubt, no unit.</summary>
     public static double Correlation(Estimate a, Estimate b)
     {
         var scale = a.StandardUncertainty * b.StandardUncertainty;

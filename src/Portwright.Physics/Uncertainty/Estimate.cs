@@ -7,11 +7,14 @@ namespace Portwright.Physics.Uncertainty;
 /// A value with everything that is in doubt about it, kept cause by cause, so that causes two results share are
 /// recognised when they are compared, averaged or divided.
 /// </summary>
+/// <param name="Value">The value, in the unit of the result.</param>
 /// <remarks>
 /// Linear propagation (JCGM 100:2008, 5.1.2): every further result is a linear combination of the signed contributions.
 /// Correlation needs no matrix: it is the sources held in common (JCGM 100:2008, 5.2.4 and F.1.2.3).
 /// Contributions are kept sorted by source, one a source; equality is by value.
 /// </remarks>
+/// <exception cref="ArgumentOutOfRangeException">The value or an amount is not finite, or degrees of freedom or readings are not above 0.</exception>
+/// <exception cref="ArgumentException">A contribution has no source.</exception>
 public sealed partial record Estimate(double Value, ImmutableArray<Contribution> Contributions)
 {
     /// <summary>The value, in the unit of the result.</summary>
@@ -23,12 +26,13 @@ public sealed partial record Estimate(double Value, ImmutableArray<Contribution>
     public ImmutableArray<Contribution> Contributions { get; } = Merged(Contributions);
 
     /// <summary>A value without doubt, such as a definition.</summary>
+    /// <param name="value">In the unit of the result.</param>
     public static Estimate Exact(double value) => new(value, []);
 
     /// <summary>Combined standard uncertainty (JCGM 100:2008, eq. 10), in the unit of the value.</summary>
     public double StandardUncertainty => Math.Sqrt(Variance);
 
-    /// <summary>Square of the combined standard uncertainty.</summary>
+    /// <summary>Square of the combined standard uncertainty, in the unit of the value squared.</summary>
     public double Variance
     {
         get
@@ -45,11 +49,12 @@ public sealed partial record Estimate(double Value, ImmutableArray<Contribution>
     /// </summary>
     public double EffectiveDegreesOfFreedom => WelchSatterthwaite.EffectiveDegreesOfFreedom(Contributions.AsSpan());
 
-    /// <summary>Student's factor at the unrounded effective degrees of freedom (JCGM 100:2008, G.4.1).</summary>
+    /// <summary>Student's factor at the unrounded effective degrees of freedom (JCGM 100:2008, G.4.1), no unit.</summary>
     /// <param name="level">Coverage probability, above 0 and below 1.</param>
     public double CoverageFactor(double level = 0.95) => Student.TwoSidedFactor(level, EffectiveDegreesOfFreedom);
 
-    /// <summary>Expanded uncertainty: half width of the interval that covers with the probability given.</summary>
+    /// <summary>Expanded uncertainty: half width of the interval that covers with the probability given. In the unit of the value.</summary>
+    /// <param name="level">Coverage probability, above 0 and below 1.</param>
     public double Expanded(double level = 0.95)
     {
         var u = StandardUncertainty;
@@ -57,6 +62,7 @@ public sealed partial record Estimate(double Value, ImmutableArray<Contribution>
     }
 
     /// <summary>Value plus and minus the expanded uncertainty.</summary>
+    /// <param name="level">Coverage probability, above 0 and below 1.</param>
     public CoverageInterval Interval(double level = 0.95)
     {
         var half = Expanded(level);

@@ -6,6 +6,7 @@ namespace Portwright.Physics.Uncertainty;
 /// </summary>
 public interface IMeasurementModel
 {
-    /// <summary>The result for one set of inputs. A pure function; not a number where the inputs are outside its domain.</summary>
+    /// <summary>The result for one set of inputs. A pure function; not a number where the inputs are outside its domain. In the unit of the result.</summary>
+    /// <param name="inputs">One number an input, in the unit each has in the model.</param>
     double Evaluate(ReadOnlySpan<double> inputs);
 }

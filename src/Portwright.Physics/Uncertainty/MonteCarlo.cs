@@ -9,69 +9,25 @@ namespace Portwright.Physics.Uncertainty;
 /// </summary>
 public static class MonteCarlo
 {
+    /// <summary>Fewer trials than this are refused.</summary>
+    public const int FewestTrials = 1000;
+
     /// <summary>A run of a fixed number of trials.</summary>
     /// <param name="trials">At least 1000; JCGM 101:2008, 7.2.2 advises 1e6 for a 95 percent interval to two digits.</param>
     /// <param name="seed">Seed of the generator.</param>
     /// <param name="level">Coverage probability, above 0 and below 1.</param>
     /// <exception cref="ArgumentException">The model has no finite value in some trial.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 1000 trials, or a level that is not above 0 and below 1.</exception>
     public static MonteCarloResult Propagate<TModel>(
         in TModel model, ReadOnlySpan<InputEstimate> inputs, int trials = 1_000_000, int seed = 1, double level = 0.95)
         where TModel : IMeasurementModel
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(trials, 1000);
+        ArgumentOutOfRangeException.ThrowIfLessThan(trials, FewestTrials);
         CheckLevel(level);
         var values = new double[trials];
         Draw(model, inputs, new Xoshiro256StarStar(seed, false), values);
         return Summary(values, level);
     }
-
-    /// <summary>
-    /// Runs of 10,000 trials (more where the level asks it) until mean, standard uncertainty and both ends of the symmetric
-    /// interval are settled: twice the standard deviation of each average is within the numerical tolerance of
-    /// <paramref name="digits"/> significant digits of the standard uncertainty (JCGM 101:2008, 7.9.4).
-    /// </summary>
-    /// <param name="digits">Significant digits wanted of the standard uncertainty, 1 to 4.</param>
-    /// <param name="mostTrials">Where to stop, settled or not.</param>
-    public static MonteCarloResult PropagateAdaptively<TModel>(
-        in TModel model, ReadOnlySpan<InputEstimate> inputs, int digits = 2, int seed = 1, double level = 0.95, int mostTrials = 10_000_000)
-        where TModel : IMeasurementModel
-    {
-        ArgumentOutOfRangeException.ThrowIfLessThan(digits, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(digits, 4);
-        CheckLevel(level);
-        var run = Math.Max((int)Math.Ceiling(100 / (1 - level)), 10_000);
-        ArgumentOutOfRangeException.ThrowIfLessThan(mostTrials, 2 * run);
-        var generator = new Xoshiro256StarStar(seed, false);
-        var all = new List<double>();
-        var runs = new List<MonteCarloResult>();
-        var values = new double[run];
-        while (true)
-        {
-            Draw(model, inputs, generator, values);
-            all.AddRange(values);
-            runs.Add(Summary(values, level));
-            var settled = runs.Count >= 2 && IsSettled(runs, digits);
-            if (settled || all.Count + run > mostTrials) return Summary([.. all], level) with { Settled = settled };
-        }
-    }
-
-    private static bool IsSettled(List<MonteCarloResult> runs, int digits)
-    {
-        var tolerance = NumericalTolerance(runs.Average(r => r.StandardUncertainty), digits);
-        return Within(r => r.Mean) && Within(r => r.StandardUncertainty)
-            && Within(r => r.Symmetric.Low) && Within(r => r.Symmetric.High);
-
-        bool Within(Func<MonteCarloResult, double> figure)
-        {
-            var h = runs.Count;
-            var s = RepeatScatter.Of([.. runs.Select(figure)]).StandardDeviation / Math.Sqrt(h);
-            return 2 * s <= tolerance;
-        }
-    }
-
-    /// <summary>Half a unit of the last digit kept: u = c 10^l gives 10^l / 2 (JCGM 101:2008, 7.9.2).</summary>
-    internal static double NumericalTolerance(double u, int digits) =>
-        u == 0 ? 0 : 0.5 * Math.Pow(10, Math.Floor(Math.Log10(u)) - digits + 1);
 
     private static void Draw<TModel>(in TModel model, ReadOnlySpan<InputEstimate> inputs, RandomSource generator, double[] values)
         where TModel : IMeasurementModel

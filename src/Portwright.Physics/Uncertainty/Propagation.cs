@@ -63,10 +63,10 @@ public static class Propagation
     }
 
     /// <summary>
-    /// The same without any allocation, for many readings: returns the value and writes c_i u(x_i), signed, for each input.
+    /// The same without any allocation, for many readings: returns the value and writes c_i u(x_i), signed, for each input. In the unit of the result.
     /// </summary>
-    /// <param name="values">Inputs, at most 64 without allocation.</param>
-    /// <param name="uncertainties">Standard uncertainties of the inputs; where 0 the model is not evaluated and the amount is 0.</param>
+    /// <param name="values">Inputs, at most 64 without allocation, each in the unit the model takes.</param>
+    /// <param name="uncertainties">Standard uncertainties of the inputs; where 0 the model is not evaluated and the amount is 0, in the unit of each input.</param>
     /// <param name="amounts">Receives the contributions, in the unit of the result.</param>
     /// <exception cref="ArgumentException">The lengths differ.</exception>
     public static double Propagate<TModel>(

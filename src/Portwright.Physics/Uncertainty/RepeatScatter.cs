@@ -2,9 +2,11 @@ namespace Portwright.Physics.Uncertainty;
 
 /// <summary>How far single readings of one set-up scatter: the experimental standard deviation (JCGM 100:2008, 4.2.2).</summary>
 /// <param name="StandardDeviation">Of one reading, in the unit of the readings, or as a fraction if pooled so.</param>
-/// <param name="DegreesOfFreedom">Readings less means taken.</param>
+/// <param name="DegreesOfFreedom">Readings less means taken, no unit.</param>
 public readonly record struct RepeatScatter(double StandardDeviation, double DegreesOfFreedom)
 {
+    /// <summary>The mean, in the unit of the readings.</summary>
+    /// <param name="readings">Any one unit.</param>
     /// <exception cref="ArgumentException">There is no reading.</exception>
     public static double Mean(ReadOnlySpan<double> readings)
     {
@@ -15,6 +17,7 @@ public readonly record struct RepeatScatter(double StandardDeviation, double Deg
         return readings[0] + sum / readings.Length;
     }
 
+    /// <param name="readings">Any one unit.</param>
     /// <exception cref="ArgumentException">Fewer than 2 readings.</exception>
     public static RepeatScatter Of(params ReadOnlySpan<double> readings)
     {
@@ -27,10 +30,12 @@ public readonly record struct RepeatScatter(double StandardDeviation, double Deg
     /// One scatter from the repeats of several points, each about its own mean (JCGM 100:2008, 4.2.4, H.3.6 note).
     /// Points with a single reading add nothing.
     /// </summary>
+    /// <param name="points">Any one unit.</param>
     /// <exception cref="ArgumentException">No point has 2 readings.</exception>
     public static RepeatScatter Pooled(IEnumerable<IReadOnlyList<double>> points) => Pooled(points, relative: false);
 
     /// <summary>As <see cref="Pooled(IEnumerable{IReadOnlyList{double}})"/>, each point's scatter as a fraction of its mean.</summary>
+    /// <param name="points">Any one unit.</param>
     /// <exception cref="ArgumentException">No point has 2 readings, or a mean is 0.</exception>
     public static RepeatScatter PooledRelative(IEnumerable<IReadOnlyList<double>> points) => Pooled(points, relative: true);
 

@@ -5,7 +5,7 @@ public static class WelchSatterthwaite
 {
     /// <summary>
     /// u_c^4 divided by the sum of u_i^4 / nu_i (JCGM 100:2008, eq. G.2b); infinite where nothing is in doubt about
-    /// the contributions.
+    /// the contributions. No unit.
     /// </summary>
     /// <remarks>
     /// The formula supposes that the u_i were estimated independently. Contributions that take theirs from one pooled

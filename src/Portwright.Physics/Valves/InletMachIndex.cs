@@ -4,11 +4,11 @@ namespace Portwright.Physics.Valves;
 /// <remarks>
 /// Z = A_p s / (C_i A_i a): piston area times mean piston speed over mean effective area of the open inlet valve times the speed of sound.
 /// C. F. Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; J. C. Livengood and J. D. Stanitz, NACA TN 915 (1943); both from memory.
-/// Volumetric efficiency falls steeply past 0.5 to 0.6.
+/// Volumetric efficiency falls steeply past 0.5 to 0.6; the Japan Society of Mechanical Engineers' dictionary (entry 11-1002813, opened) has the same Z and 0.5.
 /// </remarks>
 public static class InletMachIndex
 {
-    /// <summary>From here on volumetric efficiency falls: the upper end of 0.5 to 0.6.</summary>
+    /// <summary>From here on volumetric efficiency falls: the upper end of 0.5 to 0.6. No unit.</summary>
     public const double Knee = 0.6;
 
     /// <summary>Mean piston speed, m/s: 2 stroke n.</summary>
@@ -18,6 +18,7 @@ public static class InletMachIndex
     public static double MeanPistonSpeed(double stroke, double revolutionsASecond) =>
         2 * Require.Positive(stroke, nameof(stroke), "m") * Require.NotNegative(revolutionsASecond, nameof(revolutionsASecond), "1/s");
 
+    /// <summary>The index Z, no unit.</summary>
     /// <param name="bore">m, above zero.</param>
     /// <param name="stroke">m, above zero.</param>
     /// <param name="revolutionsASecond">1/s, zero or above.</param>

@@ -8,6 +8,7 @@ public sealed record ValveSeat
     /// <param name="seatWidth">w, along the seat face, m; the inner edge Dv - 2 w must stay above zero.</param>
     /// <param name="throatDiameter">Dp, inner diameter of the port under the seat, m.</param>
     /// <param name="stemDiameter">Ds, m, smaller than the throat; 0 where the stem does not stand in it.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public ValveSeat(double headDiameter, double seatAngle, double seatWidth, double throatDiameter, double stemDiameter)
     {
         HeadDiameter = Require.Positive(headDiameter, nameof(headDiameter), "m");
@@ -20,14 +21,19 @@ public sealed record ValveSeat
         if (stemDiameter >= throatDiameter) Require.Refuse(stemDiameter, nameof(stemDiameter), "smaller than the throat, in m");
     }
 
+    /// <summary>m.</summary>
     public double HeadDiameter { get; }
 
+    /// <summary>rad.</summary>
     public double SeatAngle { get; }
 
+    /// <summary>m.</summary>
     public double SeatWidth { get; }
 
+    /// <summary>m.</summary>
     public double ThroatDiameter { get; }
 
+    /// <summary>m.</summary>
     public double StemDiameter { get; }
 
     /// <summary>Dm = Dv - w, the middle of the seat, m.</summary>

@@ -5,16 +5,18 @@ namespace Portwright.Physics.Valves;
 /// <param name="Area">m2.</param>
 /// <param name="CurtainArea">pi Dv L, m2.</param>
 /// <param name="ThroatArea">m2.</param>
-/// <param name="LiftOverDiameter">L/Dv.</param>
+/// <param name="LiftOverDiameter">L/Dv, no unit.</param>
 public readonly record struct ValveWindow(int Regime, double Area, double CurtainArea, double ThroatArea, double LiftOverDiameter)
 {
     /// <summary>The window at a lift (m, zero or above).</summary>
+    /// <param name="lift">m, zero or above.</param>
     /// <remarks>
     /// J. B. Heywood, Internal Combustion Engine Fundamentals (1988), equations 6.7, 6.8 and 6.9. The window is the smaller of the area at the
     /// valve (6.7, 6.8) and the throat (6.9). For usual seats that is exactly Heywood's three regimes. With a throat so small that it is
     /// the smaller one already in regime 1, Heywood's own limits would let the area fall at the step from 6.7 to 6.9; the smaller of the two does not.
     /// So it is continuous and never falls with lift, for every seat <see cref="ValveSeat"/> accepts.
     /// </remarks>
+    /// <exception cref="ArgumentOutOfRangeException">The lift is below zero.</exception>
     public static ValveWindow At(ValveSeat seat, double lift)
     {
         ArgumentNullException.ThrowIfNull(seat);

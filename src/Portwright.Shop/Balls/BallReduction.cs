@@ -1,6 +1,7 @@
 using Portwright.Geometry;
 using Portwright.Physics.Drag;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sections;

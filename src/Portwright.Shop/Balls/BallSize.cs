@@ -1,5 +1,5 @@
 using Portwright.Physics.Uncertainty;
-using Portwright.Shop.Reduction;
+using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 
 namespace Portwright.Shop.Balls;

@@ -1,7 +1,6 @@
 using Portwright.Physics.Statistics;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
-using Portwright.Shop.Reduction;
 
 namespace Portwright.Shop.Bench;
 

@@ -1,6 +1,5 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
-using Portwright.Shop.Reduction;
 
 namespace Portwright.Shop.Bench;
 

@@ -1,20 +1,8 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings;
-
-/// <summary>How a finding stands to metal.</summary>
-public enum FindingKind
-{
-    /// <summary>Something to cut, or to build up.</summary>
-    Port,
-
-    /// <summary>A fault of the measurement: no metal is cut on its word.</summary>
-    Measurement,
-
-    /// <summary>A reason to leave metal alone.</summary>
-    Stop,
-}
 
 /// <summary>What the numbers say about the metal, with the evidence.</summary>
 /// <param name="Rule">The catalogue's entry.</param>
@@ -28,14 +16,17 @@ public enum FindingKind
 public sealed record Finding(
     FindingRule Rule,
     FindingKind Kind,
-    string Sentence,
+    Sentence Sentence,
     double Confidence,
     Kept<Station>? Station,
     double? Bearing,
     IReadOnlyList<Guid> Behind,
-    string NextObservation = "",
+    Sentence? NextObservation = null,
     CutSuggestion? Suggestion = null)
 {
+    /// <summary>The one measurement that would decide it best; empty where it is decided.</summary>
+    public Sentence NextObservation { get; init; } = NextObservation ?? Sentence.Empty;
+
     /// <summary>Name and place: <c>The floor is lazy at D</c>.</summary>
     public string Title => Station is null ? Rule.Name : $"{Rule.Name} at {Station.Fact.Letter}";
 }
@@ -47,4 +38,4 @@ public sealed record Finding(
 /// <param name="ToLift">m.</param>
 /// <param name="Bearing">Where metal would go, clock hour; null all round.</param>
 /// <param name="ReachesWall">Clock hours to each side that the cut reaches: a thin wall point within them stops it.</param>
-public sealed record CutSuggestion(string What, Estimate Gain, double FromLift, double ToLift, double? Bearing, double ReachesWall = 1.5);
+public sealed record CutSuggestion(Sentence What, Estimate Gain, double FromLift, double ToLift, double? Bearing, double ReachesWall = 1.5);

@@ -1,4 +1,5 @@
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings;
 
@@ -8,22 +9,22 @@ namespace Portwright.Shop.Findings;
 public abstract record FindingRule(string Key, string Name)
 {
     /// <summary>What has to be measured before it can be told.</summary>
-    public abstract string Evidence { get; }
+    public abstract Sentence Evidence { get; }
 
     /// <summary>The test in words, with its numbers.</summary>
-    public abstract string Test { get; }
+    public abstract Sentence Test { get; }
 
     /// <summary>What else could look like it.</summary>
-    public abstract string ElseExplains { get; }
+    public abstract Sentence ElseExplains { get; }
 
     /// <summary>What to look at before cutting.</summary>
-    public abstract string LookFirst { get; }
+    public abstract Sentence LookFirst { get; }
 
     /// <summary>What to cut, leave alone or build up.</summary>
-    public abstract string Cut { get; }
+    public abstract Sentence Cut { get; }
 
     /// <summary>What that risks.</summary>
-    public abstract string Risk { get; }
+    public abstract Sentence Risk { get; }
 
     /// <summary>Author, year and title, or <c>common practice, no source</c>.</summary>
     public abstract string Source { get; }

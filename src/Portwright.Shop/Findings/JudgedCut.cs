@@ -1,4 +1,5 @@
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings;
 
@@ -9,7 +10,7 @@ public static class JudgedCut
     /// <param name="doubt">Its standard uncertainty.</param>
     /// <param name="bearing">Where metal would go.</param>
     /// <returns>Null before a sweep.</returns>
-    public static CutSuggestion? Of(PortSurvey port, string what, double share, double doubt, string source, double? bearing)
+    public static CutSuggestion? Of(PortSurvey port, Sentence what, double share, double doubt, string source, double? bearing)
     {
         ArgumentNullException.ThrowIfNull(port);
         if (port.LiftThatCounts is not { } top || port.Sheet.Flow is not { } flow)

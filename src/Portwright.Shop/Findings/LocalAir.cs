@@ -1,7 +1,8 @@
 using Portwright.Physics.Uncertainty;
-using Portwright.Shop.Reduction;
+using Portwright.Shop.Record;
 using Portwright.Shop.Rings;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings;
 
@@ -41,10 +42,10 @@ public sealed record LocalAir(ReducedRing Ring, double Bearing, IReadOnlyList<Pl
     public IEnumerable<Guid> Behind => [.. Readings.Select(r => r.Reading.Id), Ring.Ring.Id, Ring.Section.Section.Id];
 
     /// <summary>In a sentence: <c>241 against 318 ft/s of even air at 12 o'clock (roof)</c>.</summary>
-    public string Words => $"{FindingWords.Speed(Speed)} against {FindingWords.Speed(Even)} of even air at {FindingWords.Bearing(Bearing)}";
+    public Sentence Words => $"{Quantity.Speed(Speed)} against {Quantity.Speed(Even)} of even air at {Bearings.Words(Bearing)}";
 
     /// <summary>The reading of the ring that would make the figure surer: here again, or where the mean is least known.</summary>
-    public string NextReading
+    public Sentence NextReading
     {
         get
         {
@@ -52,11 +53,11 @@ public sealed record LocalAir(ReducedRing Ring, double Bearing, IReadOnlyList<Pl
             var own = OverEven.Contributions.Where(c => here.Contains(c.Source)).Sum(c => c.Amount * c.Amount);
             if (own > OverEven.Variance / 2)
             {
-                return $"Read the probe again at {Ring.Station.Fact.Letter}, {FindingWords.Bearing(Bearing)}: that reading's own doubt weighs most.";
+                return $"Read the probe again at {Ring.Station.Fact.Letter}, {Bearings.Words(Bearing)}: that reading's own doubt weighs most.";
             }
 
             var next = Ring.Map!.WorthReadingNext.Place;
-            return $"Read the probe at {Ring.Station.Fact.Letter}, {FindingWords.Bearing(next.BearingHours)}, {FindingWords.Length(next.DepthFromWall)} from the wall: the section's mean is least known there.";
+            return $"Read the probe at {Ring.Station.Fact.Letter}, {Bearings.Words(next.BearingHours)}, {Quantity.Length(next.DepthFromWall)} from the wall: the section's mean is least known there.";
         }
     }
 

@@ -2,6 +2,7 @@ using Portwright.Physics.Drag;
 using Portwright.Shop.Balls;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings;
 
@@ -16,9 +17,9 @@ public sealed record LocalBall(BallPlace Ball, BallResponse Response)
     public IEnumerable<Guid> Behind => Ball.Readings.Select(r => r.Id);
 
     /// <summary>In a sentence, without its beginning's capital.</summary>
-    public string Words => Ball.Fall.Value < 0
-        ? $"with the ball at {FindingWords.Bearing(Ball.Bearing!.Value)} the flow rose by {FindingWords.Flow(Ball.Loss.Scale(-1))}"
-        : $"the ball at {FindingWords.Bearing(Ball.Bearing!.Value)} lost {FindingWords.Flow(Ball.Loss)}, {FindingWords.Flow(Response.Expected.Fall.Value * Ball.ReferenceFlow)} expected";
+    public Sentence Words => Ball.Fall.Value < 0
+        ? (Sentence)$"with the ball at {Bearings.Words(Ball.Bearing!.Value)} the flow rose by {Quantity.Flow(Ball.Loss.Scale(-1))}"
+        : $"the ball at {Bearings.Words(Ball.Bearing!.Value)} lost {Quantity.Flow(Ball.Loss)}, {Quantity.Flow(Response.Expected.Fall.Value * Ball.ReferenceFlow)} expected";
 
     /// <summary>The balls within some hours of a bearing that say something.</summary>
     public static IEnumerable<LocalBall> Near(SurveyedStation station, double bearing, double reach)

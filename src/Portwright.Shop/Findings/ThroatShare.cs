@@ -1,5 +1,7 @@
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings;
 
@@ -13,7 +15,7 @@ public sealed record ThroatShare(Estimate Share, double Throat, double Valve, Su
     /// <summary>The usual range; common practice, no source.</summary>
     public const double Least = 0.85, Most = 0.92;
 
-    /// <summary>By the measured section at the station marked throat (the round of its area) where there is one, else by the diameter written down with the valve; null without a valve.</summary>
+    /// <summary>By the measured section at the throat's station (the round of its area) where there is one, else by the diameter written down with the valve; null without a valve.</summary>
     public static ThroatShare? Of(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
@@ -22,12 +24,12 @@ public sealed record ThroatShare(Estimate Share, double Throat, double Valve, Su
             return null;
         }
 
-        var calliper = port.Sheet.Bench?.Fact.Doubt.Calliper ?? Record.BenchDoubt.Unknown.Calliper;
+        var calliper = port.Sheet.Bench?.Fact.Doubt.Calliper ?? BenchDoubt.Unknown.Calliper;
         // Named as the window's coefficients name them: one measured valve, one cause of doubt.
         Estimate Length(string what, double metres) => Estimate.Exact(metres).With(
             new Contribution($"{what} of port {owner.Id:N}", calliper, double.PositiveInfinity, ContributionKind.Geometry));
         var head = Length("valve head", valve.HeadDiameter);
-        if (port.Marked("throat") is { Section: { } section } station)
+        if (port.At(StationRole.Throat) is { Section: { } section } station)
         {
             var round = Math.Sqrt(4 * section.Area.Value / Math.PI);
             var measured = Estimate.Linear(round, (round / (2 * section.Area.Value), section.Area));
@@ -40,10 +42,10 @@ public sealed record ThroatShare(Estimate Share, double Throat, double Valve, Su
     }
 
     /// <summary>As a porter says it.</summary>
-    public string Words => $"The throat is {FindingWords.Length(Throat)} under a valve of {FindingWords.Length(Valve)}: {FindingWords.Percent(Share.Value)}, {(Station is null ? "by the diameter written down" : $"by the section measured at {Station.Letter}")}; usual is {Least * 100:0} to {Most * 100:0}.";
+    public Sentence Words => $"The throat is {Quantity.Length(Throat)} under a valve of {Quantity.Length(Valve)}: {Quantity.Share(Share.Value)}, {(Station is null ? "by the diameter written down" : $"by the section measured at {Station.Letter}")}; usual is {Least * 100:0} to {Most * 100:0}.";
 
     /// <summary>The measurement that would decide it best.</summary>
-    public string Next => Station is null
-        ? "Measure the throat as a section: two diameters square to each other, or a trace."
-        : "Measure the throat once more across and along the port: an oval throat shows there.";
+    public Sentence Next => Station is null
+        ? (Sentence)$"Measure the throat as a section: two diameters square to each other, or a trace."
+        : $"Measure the throat once more across and along the port: an oval throat shows there.";
 }

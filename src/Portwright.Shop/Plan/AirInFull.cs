@@ -1,6 +1,7 @@
 using Portwright.Physics.Air;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Plan;
 
@@ -21,10 +22,10 @@ public sealed record AirInFull(PlanFigure Pressure, PlanFigure Temperature, Plan
             }
         }
 
-        Check("Elevation", air?.Elevation, -500, 9000, "lies outside -500 to 9,000 m. Type the height above the sea.");
-        Check("Pressure of the air", air?.Pressure, 30e3, 115e3, "is no pressure of open air. Type that of the place itself, not reduced to the sea.");
-        Check("Temperature of the air", air?.Temperature, 220, 350, "is no temperature an engine breathes. Check its unit.");
-        Check("Humidity", air?.RelativeHumidity, 0, 1, "lies outside 0 to 100 percent. Type it in percent.");
+        Check("Elevation", air?.Elevation, -500, 9000, $"lies outside -500 to 9,000 m. Type the height above the sea.");
+        Check("Pressure of the air", air?.Pressure, 30e3, 115e3, $"is no pressure of open air. Type that of the place itself, not reduced to the sea.");
+        Check("Temperature of the air", air?.Temperature, 220, 350, $"is no temperature an engine breathes. Check its unit.");
+        Check("Humidity", air?.RelativeHumidity, 0, 1, $"lies outside 0 to 100 percent. Type it in percent.");
         if (problems.Count > before)
         {
             return null;
@@ -33,8 +34,8 @@ public sealed record AirInFull(PlanFigure Pressure, PlanFigure Temperature, Plan
         return new AirInFull(
             PlanFigure.Of(
                 "Pressure of the air", air?.Pressure, Dimension.Barometer, air?.Elevation is { } high ? StandardAtmosphere.At(high).Pressure : StandardAtmosphere.SeaLevelPressure,
-                air?.Elevation is null ? "neither pressure nor elevation given: standard pressure at the sea" : "not given: that of the standard atmosphere at the elevation"),
-            PlanFigure.Of("Temperature of the air", air?.Temperature, Dimension.Temperature, 293.15, "not given: that of the usual standard air"),
-            PlanFigure.Of("Humidity", air?.RelativeHumidity, Dimension.Fraction, 0, "not given: dry, as the usual standard air"));
+                air?.Elevation is null ? (Sentence)$"neither pressure nor elevation given: standard pressure at the sea" : $"not given: that of the standard atmosphere at the elevation"),
+            PlanFigure.Of("Temperature of the air", air?.Temperature, Dimension.Temperature, 293.15, $"not given: that of the usual standard air"),
+            PlanFigure.Of("Humidity", air?.RelativeHumidity, Dimension.Fraction, 0, $"not given: dry, as the usual standard air"));
     }
 }

@@ -1,8 +1,7 @@
-using System.Globalization;
 using Portwright.Engine.Cam;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Plan;
 
@@ -48,15 +47,14 @@ public sealed record CamInFull(ValveLift Lift, CamCard? Card, IReadOnlyList<Plan
 
         if (cam is not null && Math.Abs(cam.NetLift() - lift.Highest) > SameLift)
         {
-            problems.Add(new(field, $"{field}: it lifts the valve {FindingWords.Lift(lift.Highest)}, lobe, ratio and lash {FindingWords.Lift(cam.NetLift())}. Correct one, or empty the lobe's boxes."));
+            problems.Add(new(field, $"{field}: it lifts the valve {Quantity.Lift(lift.Highest)}, lobe, ratio and lash {Quantity.Lift(cam.NetLift())}. Correct one, or empty the lobe's boxes."));
         }
 
         // Counted over the whole cycle, an exhaust's nose may stand at 610 degrees as well as at -110.
         var nose = Math.IEEERemainder(lift.HighestAt, 4 * Math.PI);
         if (kind == PortKind.Intake ? nose < 0 : nose > 0)
         {
-            problems.Add(new(field, string.Create(CultureInfo.InvariantCulture,
-                $"{field}: the valve is highest {Math.Abs(nose) / Degree:0} degrees {(nose < 0 ? "before" : "after")} top dead centre of gas exchange, where the other side's valve would be. Count the angles from that top dead centre, the exhaust's below zero.")));
+            problems.Add(new(field, $"{field}: the valve is highest {Math.Abs(nose) / Degree:0} degrees {(nose < 0 ? "before" : "after")} top {Term.DeadCentre} of gas exchange, where the other side's valve would be. Count the angles from that top {Term.DeadCentre}, the exhaust's below zero."));
         }
 
         return new CamInFull(lift, null, [new PlanFigure(field, lift.Highest, Dimension.Lift)]) { Table = table };
@@ -65,16 +63,16 @@ public sealed record CamInFull(ValveLift Lift, CamCard? Card, IReadOnlyList<Plan
     private static CamInFull? FromCard(CamTiming timing, CamLift? cam, PortKind kind, string side, double valveDiameter, List<PlanProblem> problems)
     {
         var (seat, at050) = (timing.SeatDuration, timing.DurationAt050);
-        PlanFigure Angle(string name, double? stated, double assumed, string why) => PlanFigure.Of($"{side} {name}", stated, Dimension.Angle, assumed, why);
+        PlanFigure Angle(string name, double? stated, double assumed, Sentence why) => PlanFigure.Of($"{side} {name}", stated, Dimension.Angle, assumed, why);
         var lobe = PlanFigure.Of($"{side} lobe lift", cam?.LobeLift, Dimension.Lift, UsualLift * valveDiameter,
-            $"no cam given: the valve lifts a quarter of its diameter, {FindingWords.Length(valveDiameter)}, common practice");
+            $"no cam given: the valve lifts a quarter of its diameter, {Quantity.Length(valveDiameter)}, common practice");
         var checking = Angle("duration at .050", at050, seat - SeatBeyond050 ?? UsualAt050, seat is null
-            ? "no duration given: 224 degrees, common practice for a fast road engine"
-            : "not given: seat duration less 52 degrees, common practice");
-        var whole = Angle("seat duration", seat, checking.Value + SeatBeyond050, "not given: duration at .050 and 52 degrees, common practice");
-        var counted = PlanFigure.Of($"{side} seat lift", timing.SeatLift, Dimension.Lift, CamCard.UsualSeatLift, $"not given: counted at {FindingWords.Length(CamCard.UsualSeatLift)}, as many cards do, common practice");
+            ? (Sentence)$"no duration given: 224 degrees, common practice for a fast road engine"
+            : $"not given: seat duration less 52 degrees, common practice");
+        var whole = Angle("seat duration", seat, checking.Value + SeatBeyond050, $"not given: duration at .050 and 52 degrees, common practice");
+        var counted = PlanFigure.Of($"{side} seat lift", timing.SeatLift, Dimension.Lift, CamCard.UsualSeatLift, $"not given: counted at {Quantity.Length(CamCard.UsualSeatLift)}, as many cards do, common practice");
         var centre = Angle("lobe centre", timing.LobeCentre, kind == PortKind.Intake ? UsualIntakeCentre : UsualExhaustCentre,
-            $"not given: {(kind == PortKind.Intake ? "108 degrees after" : "112 degrees before")} top dead centre, common practice");
+            $"not given: {(kind == PortKind.Intake ? "108 degrees after" : "112 degrees before")} top {Term.DeadCentre}, common practice");
         var card = new CamCard(lobe.Value, whole.Value, checking.Value, centre.Value)
         {
             SeatLift = counted.Value,

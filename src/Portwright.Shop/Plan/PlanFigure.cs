@@ -1,31 +1,28 @@
-using System.Globalization;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Plan;
 
 /// <summary>One figure of the engine, stated or assumed.</summary>
 /// <param name="Name">As the engine plan's page names it.</param>
 /// <param name="Value">SI.</param>
-/// <param name="Why">Why it was assumed; empty where it is stated. Numbers in it are marked (<see cref="FindingWords.Show"/>).</param>
-public sealed record PlanFigure(string Name, double Value, Dimension Dimension, string Why = "")
+/// <param name="Why">Why it was assumed; empty where it is stated.</param>
+public sealed record PlanFigure(string Name, double Value, Dimension Dimension, Sentence? Why = null)
 {
-    public bool IsAssumed => Why.Length > 0;
+    /// <summary>Why it was assumed; empty where it is stated.</summary>
+    public Sentence Why { get; init; } = Why ?? Sentence.Empty;
+
+    public bool IsAssumed => !Why.IsEmpty;
 
     /// <summary>The stated value, else the assumed one with its reason.</summary>
-    internal static PlanFigure Of(string name, double? stated, Dimension dimension, double assumed, string why) =>
+    internal static PlanFigure Of(string name, double? stated, Dimension dimension, double assumed, Sentence why) =>
         stated is { } value ? new(name, value, dimension) : new(name, assumed, dimension, why);
 
     /// <summary>As it is printed: <c>3.520 in</c>, <c>8</c>.</summary>
-    public string Words(UnitSystem units) => Dimension switch
-    {
-        Dimension.Length => $"{Print.Bare(Value, Dimension.Lift, units)} {Print.UnitName(Dimension.Length, units)}",
-        Dimension.Ratio => Value.ToString("0.###", CultureInfo.InvariantCulture),
-        _ => Print.Number(Value, Dimension, units),
-    };
+    public Quantity Quantity => new(Value, Dimension);
 }
 
 /// <summary>What keeps a plan from being an engine.</summary>
 /// <param name="Field">As the engine plan's page names it.</param>
-/// <param name="Words">Field, value and cure, in marked numbers (<see cref="FindingWords.Show"/>).</param>
-public sealed record PlanProblem(string Field, string Words);
+/// <param name="Words">Field, value and cure.</param>
+public sealed record PlanProblem(string Field, Sentence Words);

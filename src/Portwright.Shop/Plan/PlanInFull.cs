@@ -1,6 +1,8 @@
 using Portwright.Physics.Crank;
 using Portwright.Physics.Targets;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Plan;
 
@@ -27,17 +29,17 @@ public sealed record PlanInFull(
     PlanFigure ExhaustValve,
     SliderCrank Throw,
     IReadOnlyList<int> FiringOrder,
-    string FiringOrderWhy,
+    Sentence FiringOrderWhy,
     CamInFull IntakeCam,
     CamInFull ExhaustCam,
     IntakeInFull Intake,
     ExhaustInFull Exhaust,
     FuelKind Fuel,
-    string FuelWhy,
+    Sentence FuelWhy,
     PlanFigure Richness,
     AirInFull Air,
     IReadOnlyList<SpeedWeight> Weights,
-    string WeightsWhy,
+    Sentence WeightsWhy,
     CylinderLayout Layout,
     SpeedBand? PortSpeed,
     EnginePorts Ports)
@@ -74,4 +76,13 @@ public sealed record PlanInFull(
 /// <summary>A plan read in full.</summary>
 /// <param name="Plan">Null where a problem stands in its way.</param>
 /// <param name="Problems">Empty where there is a plan.</param>
-public sealed record PlanReading(PlanInFull? Plan, IReadOnlyList<PlanProblem> Problems);
+public sealed record PlanReading(PlanInFull? Plan, IReadOnlyList<PlanProblem> Problems)
+{
+    /// <summary>A job's engine plan with what its heads say, read once of a record.</summary>
+    /// <exception cref="KeyNotFoundException">No such job.</exception>
+    public static PlanReading Of(Reductions reductions, Guid job)
+    {
+        ArgumentNullException.ThrowIfNull(reductions);
+        return reductions.Once(job, () => PlanInFull.Of(reductions.Ledger.Get<Job>(job).Fact.Plan, EnginePorts.Of(reductions, job)));
+    }
+}

@@ -1,8 +1,8 @@
 using Portwright.Physics.Air;
 using Portwright.Physics.TestPiece;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Plan;
 
@@ -28,12 +28,12 @@ public sealed record IntakeInFull(PlanFigure RunnerLength, PlanFigure FlangeArea
     {
         var tract = plan.Intake ?? new IntakeTract();
         var flange = PlanFigure.Of("Runner section at the flange", tract.FlangeArea, Dimension.Area, port.Value,
-            port.IsAssumed ? $"not given: {port.Why}" : "not given: that of the port at its flange");
+            port.IsAssumed ? (Sentence)$"not given: {port.Why}" : $"not given: that of the port at its flange");
         return new IntakeInFull(
-            PlanFigure.Of("Runner length", tract.RunnerLength, Dimension.Length, UsualRunner, $"not given: {FindingWords.Length(UsualRunner)}, common practice under a carburettor"),
+            PlanFigure.Of("Runner length", tract.RunnerLength, Dimension.Length, UsualRunner, $"not given: {Quantity.Length(UsualRunner)}, common practice under a {Term.Carburetor}"),
             flange,
-            PlanFigure.Of("Runner section at the far end", tract.FarArea, Dimension.Area, flange.Value, "not given: as at the flange"),
-            PlanFigure.Of("Plenum volume", tract.PlenumVolume, Dimension.Volume, displacement / 2, "not given: half the engine's displacement, common practice"),
+            PlanFigure.Of("Runner section at the far end", tract.FarArea, Dimension.Area, flange.Value, $"not given: as at the flange"),
+            PlanFigure.Of("Plenum volume", tract.PlenumVolume, Dimension.Volume, displacement / 2, $"not given: half the engine's displacement, common practice"),
             Throttled(tract.Throttle, plan.Limits?.RestrictorDiameter, displacement * revolutions / 2));
     }
 
@@ -45,7 +45,7 @@ public sealed record IntakeInFull(PlanFigure RunnerLength, PlanFigure FlangeArea
             ThrottleArea area => new PlanFigure(name, area.EffectiveArea, Dimension.Area),
             ThrottleBores bores => new PlanFigure(name, BoreCoefficient * bores.Count * Math.PI / 4 * bores.Diameter * bores.Diameter, Dimension.Area),
             RatedCarburettor rated => new PlanFigure(name, AreaOf(rated.Flow, rated.RatedAt), Dimension.Area),
-            _ => new PlanFigure(name, AreaOf(demand, UsualRating), Dimension.Area, $"not given: it passes the engine's displacement at its highest speed, {FindingWords.Flow(demand)}, at 1.5 inHg, common practice"),
+            _ => new PlanFigure(name, AreaOf(demand, UsualRating), Dimension.Area, $"not given: it passes the engine's displacement at its highest speed, {Quantity.Flow(demand)}, at 1.5 inHg, common practice"),
         };
         return restrictor is { } d && Math.PI / 4 * d * d < free.Value ? new PlanFigure("Restrictor, taken as free of loss", Math.PI / 4 * d * d, Dimension.Area) : free;
     }
@@ -70,13 +70,13 @@ public sealed record ExhaustInFull(
         var tract = plan.Exhaust ?? new ExhaustTract();
         var primary = PlanFigure.Of("Primary diameter", tract.PrimaryDiameter, Dimension.Length, PrimaryOverValve * valve * Math.Sqrt(valves),
             $"not given: {PrimaryOverValve:0.0} x the exhaust valve{(valves > 1 ? "s together" : "")}, common practice");
-        var meet = PlanFigure.Of("Primaries in a collector", tract.PrimariesACollector, Dimension.Count, FiringOrders.PrimariesACollector(cylinders), "not given: as many as share out evenly, up to four");
+        var meet = PlanFigure.Of("Primaries in a collector", tract.PrimariesACollector, Dimension.Count, FiringOrders.PrimariesACollector(cylinders), $"not given: as many as share out evenly, up to four");
         return new ExhaustInFull(
-            PlanFigure.Of("Primary length", tract.PrimaryLength, Dimension.Length, UsualPrimary, $"not given: {FindingWords.Length(UsualPrimary)}, common practice"),
+            PlanFigure.Of("Primary length", tract.PrimaryLength, Dimension.Length, UsualPrimary, $"not given: {Quantity.Length(UsualPrimary)}, common practice"),
             primary,
             meet,
-            PlanFigure.Of("Collector length", tract.CollectorLength, Dimension.Length, UsualCollector, $"not given: {FindingWords.Length(UsualCollector)}, common practice"),
-            PlanFigure.Of("Collector diameter", tract.CollectorDiameter, Dimension.Length, primary.Value * CollectorOverPrimary(meet.Value), "not given: by how many pipes meet, common practice"));
+            PlanFigure.Of("Collector length", tract.CollectorLength, Dimension.Length, UsualCollector, $"not given: {Quantity.Length(UsualCollector)}, common practice"),
+            PlanFigure.Of("Collector diameter", tract.CollectorDiameter, Dimension.Length, primary.Value * CollectorOverPrimary(meet.Value), $"not given: by how many pipes meet, common practice"));
     }
 
     private static double CollectorOverPrimary(double meet) => meet switch { 1 => 1, 2 => 1.25, 3 => 1.5, _ => 1.75 };

@@ -1,11 +1,14 @@
+using Portwright.Shop.Words;
+
 namespace Portwright.Shop.Record;
 
 /// <summary>What the porter made of a suggestion.</summary>
 public enum Decision
 {
-    Accepted,
-    Refused,
-    Postponed,
+    // Records hold the name and are read by number too: neither is ever changed.
+    Accepted = 0,
+    Refused = 1,
+    Postponed = 2,
 }
 
 /// <summary>A suggested cut and what was decided on it: the program's advice is scored by what the next cut brings.</summary>
@@ -23,7 +26,7 @@ public sealed record Advice(
     string Finding,
     Guid? Station,
     double? Bearing,
-    string What,
+    Sentence What,
     Decision Decision,
     string Reason,
     double ExpectedGain,

@@ -53,11 +53,12 @@ public sealed record SpeedWeight(double Speed, double Weight);
 /// <summary>Which cylinders an engine run calculates.</summary>
 public enum CylinderLayout
 {
+    // Records hold the name and are read by number too: neither is ever changed.
     /// <summary>One stands for all, breathing alone through its own runner and primary.</summary>
-    OneForAll,
+    OneForAll = 0,
 
     /// <summary>All, with their firing order, through the plenum and collectors they share.</summary>
-    All,
+    All = 1,
 }
 
 /// <summary>Figures a class sets a limit to; null where it does not.</summary>

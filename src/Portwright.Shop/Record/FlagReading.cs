@@ -5,20 +5,21 @@ namespace Portwright.Shop.Record;
 /// <summary>How a flag stands in the air, from the quietest to the wildest.</summary>
 public enum Steadiness
 {
+    // Records hold the name and are read by number too: neither is ever changed.
     /// <summary>Stretched and still.</summary>
-    Still,
+    Still = 0,
 
     /// <summary>Stretched, its tip trembles.</summary>
-    Trembles,
+    Trembles = 1,
 
     /// <summary>Swings from side to side and comes back.</summary>
-    Swings,
+    Swings = 2,
 
     /// <summary>Hangs as if there were no wind.</summary>
-    Hangs,
+    Hangs = 3,
 
     /// <summary>Turns round and points against the air.</summary>
-    TurnsBack,
+    TurnsBack = 4,
 }
 
 /// <summary>A flag held in the port at a place.</summary>

@@ -1,3 +1,5 @@
+using Portwright.Shop.Units;
+
 namespace Portwright.Shop.Record;
 
 /// <summary>One customer order: an engine plan and a set of heads.</summary>
@@ -10,8 +12,9 @@ public sealed record Head(string Name, string Material = "", string Notes = "", 
 /// <summary>Intake or exhaust.</summary>
 public enum PortKind
 {
-    Intake,
-    Exhaust,
+    // Records hold the name and are read by number too: neither is ever changed.
+    Intake = 0,
+    Exhaust = 1,
 }
 
 /// <summary>One port of a head, with its valve and seat.</summary>
@@ -33,7 +36,8 @@ public sealed record ValveData(double HeadDiameter, double SeatAngle, double Sea
 
 /// <summary>One numbered round of shaping on one port; cut 0 is the port as received.</summary>
 /// <param name="Done">What was done, in the porter's words.</param>
-public sealed record Cut(Guid Port, int Number, string Done, DateOnly Date) : Fact;
+/// <param name="Hours">Time spent on it; null where it was not noted.</param>
+public sealed record Cut(Guid Port, int Number, string Done, DateOnly Date, Typed? Hours = null) : Fact;
 
 /// <summary>A photograph or a short clip kept with the record: of a cut, or of a flag as it stood.</summary>
 /// <param name="Of">The cut, port, head or sweep it shows.</param>

@@ -3,12 +3,13 @@ namespace Portwright.Shop.Record;
 /// <summary>What is burnt. What a fuel is called in the porter's words stays in the plan's text.</summary>
 public enum FuelKind
 {
-    Petrol,
-    Methanol,
-    Ethanol,
+    // Records hold the name and are read by number too: neither is ever changed.
+    Petrol = 0,
+    Methanol = 1,
+    Ethanol = 2,
 
     /// <summary>Another: the plan's text says which.</summary>
-    Other,
+    Other = 3,
 }
 
 /// <summary>Fuel and how rich it is burnt; null where not known yet.</summary>

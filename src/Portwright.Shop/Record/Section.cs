@@ -5,29 +5,30 @@ namespace Portwright.Shop.Record;
 /// <summary>How a section was measured.</summary>
 public enum SectionForm
 {
+    // Records hold the name and are read by number too: neither is ever changed.
     /// <summary>Width, height, then one corner radius, or four: roof at the cylinder wall, roof at the centre, floor at the cylinder wall, floor at the centre.</summary>
-    Rectangle,
+    Rectangle = 0,
 
     /// <summary>An ellipse: width, height.</summary>
-    Oval,
+    Oval = 1,
 
     /// <summary>Two half rounds joined by straights: width, height.</summary>
-    Racetrack,
+    Racetrack = 2,
 
     /// <summary>Two circles joined by tangents: roof radius, floor radius, height.</summary>
-    Egg,
+    Egg = 3,
 
     /// <summary>Floor width, roof width, height.</summary>
-    Trapezoid,
+    Trapezoid = 4,
 
     /// <summary>Height above the floor and width there, in pairs from floor to roof.</summary>
-    Widths,
+    Widths = 5,
 
     /// <summary>Points of the outline, x towards the centre side and y towards the roof, in pairs.</summary>
-    Traced,
+    Traced = 6,
 
     /// <summary>Width and height by tape or caliper, then the points of the template that fits, in pairs.</summary>
-    Template,
+    Template = 7,
 }
 
 /// <summary>The outline of the port at a station, as it was measured at one cut.</summary>

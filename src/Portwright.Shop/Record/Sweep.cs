@@ -76,19 +76,21 @@ public sealed record FlowReading(
 /// <summary>What the barometer's figure is.</summary>
 public enum PressureKind
 {
+    // Records hold the name and are read by number too: neither is ever changed.
     /// <summary>Absolute pressure in the room, as a barometer on the wall shows it.</summary>
-    Station,
+    Station = 0,
 
     /// <summary>A weather report's figure, reduced to sea level; the elevation turns it back.</summary>
-    SeaLevel,
+    SeaLevel = 1,
 }
 
 /// <summary>How the moisture of the air was measured.</summary>
 public enum HumidityKind
 {
-    Relative,
-    DewPoint,
-    WetBulb,
+    // Records hold the name and are read by number too: neither is ever changed.
+    Relative = 0,
+    DewPoint = 1,
+    WetBulb = 2,
 }
 
 /// <summary>Weather in the room, holding from when it was read until the next.</summary>

@@ -5,13 +5,14 @@ namespace Portwright.Shop.Record;
 /// <summary>What lies behind the metal of a wall.</summary>
 public enum Behind
 {
-    Unknown,
-    Water,
-    Oil,
-    Pushrod,
-    SpringSeat,
-    Bolt,
-    Air,
+    // Records hold the name and are read by number too: neither is ever changed.
+    Unknown = 0,
+    Water = 1,
+    Oil = 2,
+    Pushrod = 3,
+    SpringSeat = 4,
+    Bolt = 5,
+    Air = 6,
 }
 
 /// <summary>Metal left between port and what lies behind it.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 
 namespace Portwright.Shop.Reduction;
@@ -8,15 +7,16 @@ namespace Portwright.Shop.Reduction;
 public sealed class Reductions(Ledger ledger)
 {
     private readonly ConcurrentDictionary<Guid, ReducedSweep> _sweeps = [];
-    private readonly ConcurrentDictionary<Guid, PlanReading> _plans = [];
+    private readonly ConcurrentDictionary<(Type, Guid), object> _resting = [];
 
     public Ledger Ledger => ledger;
 
     public ReducedSweep Of(Kept<Sweep> sweep) => _sweeps.GetOrAdd(sweep.Id, (_, s) => SweepReduction.Reduce(ledger, s), sweep);
 
-    /// <summary>A job's engine plan in full.</summary>
-    /// <exception cref="KeyNotFoundException">No such job.</exception>
-    public PlanReading PlanOf(Guid job) => _plans.GetOrAdd(job, id => PlanInFull.Of(ledger.Get<Job>(id).Fact.Plan, EnginePorts.Of(this, id)));
+    /// <summary>What else rests on this record alone, made once, when first asked for: for what is worked out from reduced sweeps and asked for again and again.</summary>
+    /// <param name="of">The subject; one value of a type is held of each.</param>
+    internal T Once<T>(Guid of, Func<T> make)
+        where T : class => (T)_resting.GetOrAdd((typeof(T), of), static (_, make) => make(), make);
 
     /// <summary>What the port flows at a cut, with the fitting of its latest sweep; null where nothing was read.</summary>
     public CutFlow? Of(Kept<Cut> cut)

@@ -1,4 +1,5 @@
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 

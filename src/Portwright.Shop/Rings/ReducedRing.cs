@@ -3,7 +3,6 @@ using Portwright.Physics.Rings;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
-using Portwright.Shop.Reduction;
 using Portwright.Shop.Sections;
 
 namespace Portwright.Shop.Rings;

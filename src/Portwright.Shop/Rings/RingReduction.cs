@@ -1,6 +1,7 @@
 using Portwright.Physics.Pitot;
 using Portwright.Physics.Rings;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sections;

@@ -1,6 +1,7 @@
 using Portwright.Engine.Runs;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Findings;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Runs;
 
@@ -13,19 +14,19 @@ public sealed record EngineAnswer(
     EngineQuestion Question, IReadOnlyList<OperatingPoint> Points, IReadOnlyList<double> TorqueDoubt, WorthCurve Worth, Estimate MeanTorque)
 {
     /// <summary>Said beside every result.</summary>
-    public static readonly IReadOnlyList<string> NotKnown =
+    public static readonly IReadOnlyList<Sentence> NotKnown =
     [
-        "A calculation, not a dynamometer: combustion, mixture, ignition and the state of the engine are put in, not measured.",
-        "The difference between two ports in the same engine is firmer than the power itself.",
-        "The doubt shown is the bench's alone.",
+        $"A calculation, not a dynamometer: combustion, mixture, ignition and the state of the engine are put in, not measured.",
+        $"The difference between two ports in the same engine is firmer than the power itself.",
+        $"The doubt shown is the bench's alone.",
     ];
 
     /// <summary>Speeds, rpm, at which a run's cycles did not come to repeat: what rests on them is no more than a hint.</summary>
     public IReadOnlyList<double> Unsettled { get; init; } = [];
 
     /// <summary>What the reader must know of this answer before using it; empty where all is well.</summary>
-    public string Warning => Unsettled.Count == 0 ? ""
-        : FormattableString.Invariant($"At {string.Join(", ", Unsettled.Select(n => n.ToString("0", System.Globalization.CultureInfo.InvariantCulture)))} rpm the cycles did not come to repeat: take torque and worth there as a hint. Check lengths and sections of the pipes.");
+    public Sentence Warning => Unsettled.Count == 0 ? Sentence.Empty
+        : $"At {string.Join(", ", Unsettled.Select(n => n.ToString("0", System.Globalization.CultureInfo.InvariantCulture)))} rpm the cycles did not come to repeat: take torque and worth there as a hint. Check lengths and sections of the pipes.";
 
     public OperatingPoint BestTorque => Points.MaxBy(p => p.Torque)!;
 

@@ -3,9 +3,9 @@ using Portwright.Engine.Charge;
 using Portwright.Engine.Gas.Ends;
 using Portwright.Engine.Runs;
 using Portwright.Physics.Uncertainty;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Runs;
 
@@ -16,7 +16,7 @@ namespace Portwright.Shop.Runs;
 /// <param name="Range">The plan's speeds and weights.</param>
 /// <param name="Remarks">What was assumed beyond the plan's own gaps.</param>
 public sealed record EngineQuestion(
-    PlanInFull Plan, EnginePair Pair, EngineDesign Design, EngineDesign Single, RunSide Intake, RunSide Exhaust, SpeedRange Range, IReadOnlyList<string> Remarks)
+    PlanInFull Plan, EnginePair Pair, EngineDesign Design, EngineDesign Single, RunSide Intake, RunSide Exhaust, SpeedRange Range, IReadOnlyList<Sentence> Remarks)
 {
     /// <summary>Speeds a curve is drawn through, 2 or more.</summary>
     public int DrawnSpeeds { get; init; } = 12;
@@ -29,12 +29,12 @@ public sealed record EngineQuestion(
     /// <summary>1/s, from the plan's lowest to its highest.</summary>
     public SpeedRange Drawn => SpeedRange.Even(Plan.LowestRevolutions, Plan.HighestRevolutions, DrawnSpeeds);
 
-    /// <summary>What can break the engine, whatever the run says; numbers marked.</summary>
-    public IReadOnlyList<string> Cautions =>
+    /// <summary>What can break the engine, whatever the run says.</summary>
+    public IReadOnlyList<Sentence> Cautions =>
     [
         Needs("intake", Plan.IntakeCam.Lift, PistonGap.UsualIntake),
         Needs("exhaust", Plan.ExhaustCam.Lift, PistonGap.UsualExhaust),
-        "Springs: bind, retainer to seal and force at this lift and speed are not looked at. Road engines: emissions rules stand.",
+        $"Springs: bind, retainer to seal and force at this lift and speed are not looked at. Road engines: emissions rules stand.",
     ];
 
     /// <returns>Null where the plan makes no engine or nothing was swept; the problems say why.</returns>
@@ -42,7 +42,7 @@ public sealed record EngineQuestion(
     {
         ArgumentNullException.ThrowIfNull(reading);
         problems = reading.Problems;
-        if (pair is null) problems = [.. problems, new("Sweep", "No port of this job has been swept at three lifts or more. Sweep an intake first.")];
+        if (pair is null) problems = [.. problems, new("Sweep", $"No port of this job has been swept at three lifts or more. Sweep an intake first.")];
         if (reading.Plan is not { } plan || pair is null) return null;
         var intake = pair.Intake?.Sheet.Flow is null ? null : RunSide.Of(plan, PortKind.Intake, pair.Intake);
         var exhaust = pair.Exhaust?.Sheet.Flow is null ? null : RunSide.Of(plan, PortKind.Exhaust, pair.Exhaust);
@@ -65,7 +65,7 @@ public sealed record EngineQuestion(
                 ? new((int)plan.Exhaust.PrimariesACollector.Value, plan.Exhaust.CollectorLength.Value, plan.Exhaust.CollectorDiameter.Value) : null,
         };
         var range = new SpeedRange([.. plan.Weights.Select(w => w.Speed / 60)], [.. plan.Weights.Select(w => w.Weight)]);
-        IEnumerable<string> fuel = plan.Fuel == FuelKind.Other ? ["The fuel is none of those the run knows: petrol stands in for it."] : [];
+        IEnumerable<Sentence> fuel = plan.Fuel == FuelKind.Other ? [$"The fuel is none of those the run knows: {Term.Gasoline} stands in for it."] : [];
         return new(plan, pair, design, single, intake, exhaust, range, [.. intake.Remarks, .. exhaust.Remarks, .. fuel]);
     }
 
@@ -90,11 +90,11 @@ public sealed record EngineQuestion(
     }
 
     /// <summary>Travel a valve must have to the piston at its top, for the usual gap to be left where they come nearest.</summary>
-    private string Needs(string valve, ValveLift lift, double usual)
+    private Sentence Needs(string valve, ValveLift lift, double usual)
     {
         // With the stem along the cylinder: one that leans needs less.
         var travel = usual - PistonGap.Least(lift, Plan.Throw, 0, 0).Gap;
-        return $"Valve to piston: with this cam the {valve} valve needs {FindingWords.Lift(travel)} of travel at top dead centre to keep {FindingWords.Lift(usual)} from the piston (common practice). Measure it with clay or a checking spring before the engine is turned.";
+        return $"Valve to piston: with this cam the {valve} valve needs {Quantity.Lift(travel)} of travel at top {Term.DeadCentre} to keep {Quantity.Lift(usual)} from the piston (common practice). Measure it with clay or a checking spring before the engine is turned.";
     }
 
     private int DrawnCount => Drawn.TurnsASecond.Count;

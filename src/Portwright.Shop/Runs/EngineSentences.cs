@@ -1,74 +1,60 @@
 using System.Globalization;
 using Portwright.Engine.Runs;
 using Portwright.Physics.Uncertainty;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Runs;
 
 /// <summary>The engine run in sentences, the same on paper and terminal.</summary>
 public static class EngineSentences
 {
-    /// <summary><c>+2.1 ± 0.6 lb-ft</c>.</summary>
-    public static string Signed(Estimate torque, UnitSystem units)
-    {
-        ArgumentNullException.ThrowIfNull(torque);
-        return (torque.Value >= 0 ? "+" : "") + Print.WithDoubt(torque.Value, torque.Expanded(), Dimension.Torque, units);
-    }
+    /// <summary>Figures of a torque or power that was calculated: what the model does not know is more than the fourth.</summary>
+    private const int FiguresOfAModel = 3;
+
+    /// <summary><c>+2.1 ± 0.6 lb-ft</c>: a difference of two runs is firmer than either.</summary>
+    public static Quantity Signed(Estimate torque) => Quantity.Difference(torque, Dimension.Torque);
+
+    /// <summary>A torque, N m, to the figures a model has.</summary>
+    public static Quantity Torque(double torque) => new Quantity(torque, Dimension.Torque).About(FiguresOfAModel);
+
+    /// <summary>A power, W, to the figures a model has.</summary>
+    public static Quantity Power(double power) => new Quantity(power, Dimension.Power).About(FiguresOfAModel);
 
     /// <summary>Best torque and power, each with its speed.</summary>
-    public static string Best(EngineAnswer answer, UnitSystem units)
+    public static Sentence Best(EngineAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
-        var speeds = EngineSpeed.Of(answer);
-        var torque = speeds.First(s => s.Point == answer.BestTorque);
-        var power = speeds.First(s => s.Point == answer.BestPower);
-        return $"Best torque {Print.WithDoubt(torque.Torque.Value, torque.Torque.Expanded(), Dimension.Torque, units)} at {Rpm(torque.Point.TurnsASecond)}, "
-            + $"best power {Print.WithDoubt(power.Power.Value, power.Power.Expanded(), Dimension.Power, units)} at {Rpm(power.Point.TurnsASecond)}: calculated, not a dynamometer figure.";
+        var (torque, power) = (answer.BestTorque, answer.BestPower);
+        return $"Best torque {Torque(torque.Torque)} at {Rpm(torque.TurnsASecond)}, best power {Power(power.Power)} at {Rpm(power.TurnsASecond)}: calculated, not a dynamometer figure.";
     }
 
     /// <summary>Which lift pays most, and where more area harms.</summary>
-    public static string Pays(EngineAnswer answer, UnitSystem units)
+    public static Sentence Pays(EngineAnswer answer)
     {
         ArgumentNullException.ThrowIfNull(answer);
         (PortKind Kind, LiftWorth Worth)[] all = [.. answer.Worth.Intake.Select(w => (PortKind.Intake, w)), .. answer.Worth.Exhaust.Select(w => (PortKind.Exhaust, w))];
         var most = all.MaxBy(w => w.Worth.Torque);
         var least = all.MinBy(w => w.Worth.Torque);
-        var words = most.Worth.Torque > 0
-            ? $"Area pays most at {Lift(most)}: one percent more there is worth {OnePercent(most.Worth.Torque, units)} on average over the range."
-            : "More area pays at no lift of this engine.";
-        return least.Worth.Torque < 0 ? $"{words} It costs most at {Lift(least)}, {OnePercent(least.Worth.Torque, units)}." : words;
+        Sentence words = most.Worth.Torque > 0
+            ? $"Area pays most at {Lift(most)}: one percent more there is worth {OnePercent(most.Worth.Torque)} on average over the range."
+            : (Sentence)$"More area pays at no lift of this engine.";
+        return least.Worth.Torque < 0 ? $"{words} It costs most at {Lift(least)}, {OnePercent(least.Worth.Torque)}." : words;
 
-        string Lift((PortKind Kind, LiftWorth Worth) w) => $"{Name(w.Kind)} lift {Print.Number(w.Worth.Lift, Dimension.Lift, units)}";
+        Sentence Lift((PortKind Kind, LiftWorth Worth) w) => $"{Name(w.Kind)} lift {Quantity.Lift(w.Worth.Lift)}";
     }
 
-    /// <summary><c>+2.1 ± 0.6 lb-ft on average over the range, 94 percent likely a gain</c>; never quite certain.</summary>
-    public static string Gain(Difference less, UnitSystem units)
+    /// <summary><c>+2.1 ± 0.6 lb-ft on average over the range, 94 in 100 that it is a gain</c>; never quite certain.</summary>
+    public static Sentence Gain(Difference less)
     {
         ArgumentNullException.ThrowIfNull(less);
-        return $"{Signed(less.Of, units)} on average over the range, {Likely(less)}";
-    }
-
-    /// <summary><c>94 percent likely a gain</c>; never quite certain.</summary>
-    public static string Likely(Difference less)
-    {
-        ArgumentNullException.ThrowIfNull(less);
-        var gain = less.Of.Value >= 0;
-        return FormattableString.Invariant($"{Math.Clamp(Math.Floor(100 * (gain ? less.ProbabilityOfGain : 1 - less.ProbabilityOfGain)), 50, 99):0} percent likely a {(gain ? "gain" : "loss")}");
+        return $"{Signed(less.Of)} on average over the range, {VerdictWords.Odds(less)}";
     }
 
     /// <summary>One percent of a slope: <c>+0.24 lb-ft</c>.</summary>
     /// <param name="slope">Mean torque for a relative gain, N m.</param>
-    public static string OnePercent(double slope, UnitSystem units) =>
-        $"{BareOnePercent(slope, units)} {Print.UnitName(Dimension.Torque, units)}";
-
-    /// <inheritdoc cref="OnePercent"/>
-    public static string BareOnePercent(double slope, UnitSystem units)
-    {
-        var bare = Print.Bare(slope / 100, Dimension.Torque, units, 2);
-        return bare.StartsWith('-') ? bare : "+" + bare;
-    }
+    public static Quantity OnePercent(double slope) => new(slope / 100, Dimension.Torque, Figures: 2, Signed: true);
 
     /// <summary>What is run: one cylinder for all, or all of them.</summary>
     public static string Layout(EngineQuestion question)
@@ -88,15 +74,15 @@ public static class EngineSentences
     }
 
     /// <summary>Everything that was taken without being stated or measured, in sentences.</summary>
-    public static IReadOnlyList<string> Assumed(EngineQuestion question, UnitSystem units)
+    public static IReadOnlyList<Sentence> Assumed(EngineQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
         var plan = question.Plan;
-        IEnumerable<string> Why(string what, string why) => why.Length > 0 ? [$"{what}: {FindingWords.Show(why, units)}."] : [];
+        IEnumerable<Sentence> Why(string what, Sentence why) => why.IsEmpty ? [] : [$"{what}: {why}."];
         return
         [
-            .. question.Remarks.Select(r => FindingWords.Show(r, units)),
-            .. plan.Figures.Where(f => f.IsAssumed).Select(f => $"{f.Name} {f.Words(units)}: {FindingWords.Show(f.Why, units)}."),
+            .. question.Remarks,
+            .. plan.Figures.Where(f => f.IsAssumed).Select(f => (Sentence)$"{f.Name} {f.Quantity}: {f.Why}."),
             .. plan.Cylinders > 1 ? Why($"Firing order {string.Join('-', plan.FiringOrder)}", plan.FiringOrderWhy) : [],
             .. Why("Weights of the speeds", plan.WeightsWhy),
             .. Why("Fuel", plan.FuelWhy),

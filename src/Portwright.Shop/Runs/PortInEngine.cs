@@ -4,6 +4,7 @@ using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Targets;
 
 namespace Portwright.Shop.Runs;
 
@@ -15,8 +16,9 @@ namespace Portwright.Shop.Runs;
 /// <param name="Earlier">The same engine with that cut.</param>
 /// <param name="Gain">This cut less that one in mean torque, N m; null where a run of either is missing.</param>
 /// <param name="Targets">What the engine asks of the port; empty where the plan does not allow it.</param>
+/// <param name="Wanted">Flow over lift the engine asks of the port; null where the plan does not allow it.</param>
 public sealed record PortInEngine(
-    PortKind Kind, EngineQuestion? Question, EngineAnswer? Answer, EngineCut? Before, EngineQuestion? Earlier, Difference? Gain, IReadOnlyList<EngineTarget> Targets)
+    PortKind Kind, EngineQuestion? Question, EngineAnswer? Answer, EngineCut? Before, EngineQuestion? Earlier, Difference? Gain, IReadOnlyList<EngineTarget> Targets, WantedFlow? Wanted)
 {
     public static PortInEngine Of(Reductions reductions, PortSurvey survey, IKeptPoints kept)
     {
@@ -24,10 +26,11 @@ public sealed record PortInEngine(
         ArgumentNullException.ThrowIfNull(survey);
         ArgumentNullException.ThrowIfNull(kept);
         var (job, cut, kind) = (survey.Sheet.Job.Id, survey.Sheet.Cut.Id, survey.Sheet.Port.Fact.Kind);
-        var reading = reductions.PlanOf(job);
+        var reading = PlanReading.Of(reductions, job);
         var targets = reading.Plan is { } plan ? EngineTargets.Of(plan, survey) : [];
+        var wanted = WantedFlow.Of(reading.Plan, survey.Sheet, survey.Mates);
         var choice = kind == PortKind.Intake ? EngineChoice.Of(reductions, job, cut) : EngineChoice.Of(reductions, job, null, cut);
-        if (choice.Of(kind)?.Cut.Id != cut) return new(kind, null, null, null, null, null, targets);
+        if (choice.Of(kind)?.Cut.Id != cut) return new(kind, null, null, null, null, null, targets, wanted);
         EngineQuestion? Ask(EngineChoice of) => EngineQuestion.Of(reading, of.Pair(reductions), out _);
         EngineAnswer? Kept(EngineQuestion? question) => question is not null && EngineBatch.FromKept(question.Tasks(), kept) is { } points ? question.Answer(points) : null;
         var question = Ask(choice);
@@ -35,7 +38,7 @@ public sealed record PortInEngine(
         var earlier = before is null ? null : Ask(choice.With(before));
         var answer = Kept(question);
         var gain = answer is not null && Kept(earlier) is { } was ? answer.Less(was) : null;
-        return new(kind, question, answer, before, earlier, gain, targets);
+        return new(kind, question, answer, before, earlier, gain, targets, wanted);
     }
 
     /// <summary>Every run the sheet wants, kept or not.</summary>

@@ -2,18 +2,18 @@ using Portwright.Engine.Gas.Ends;
 using Portwright.Engine.Runs;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Runs;
 
 /// <summary>One side of the cylinder as the engine run takes it, with what is in doubt about its areas.</summary>
 /// <param name="Areas">Effective area of the side's valves together at each lift of <paramref name="Side"/>, m2.</param>
-/// <param name="Remarks">What was assumed, in sentences; numbers marked (<see cref="FindingWords.Show"/>).</param>
-public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IReadOnlyList<string> Remarks)
+/// <param name="Remarks">What was assumed, in sentences.</param>
+public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IReadOnlyList<Sentence> Remarks)
 {
     /// <summary>Length of cells, m: an exhaust's gas is faster, so its cells may be longer for the same time step.</summary>
     private const double IntakeCell = 0.010, ExhaustCell = 0.020;
@@ -37,13 +37,13 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
         FlowCurve[] curves = [flow.Curve, .. flow.Apart.Reverse().Select(s => s.Curve).Where(c => c.Points.Count(p => p.Lift > 0) >= 3)];
         var curve = curves.FirstOrDefault(c => c.Direction == with) ?? flow.Curve;
         var points = curve.Points.Where(p => p.Lift > 0).ToList();
-        List<string> remarks = [];
+        List<Sentence> remarks = [];
         if (curve.Direction != with)
             remarks.Add($"The {Name(kind)} was swept {(with == FlowDirection.Draw ? "blowing" : "drawing")}, against the engine's stream: a port flows otherwise backwards.");
         if (count > 1) remarks.Add($"Both ports of a cylinder are taken alike: {port.Sheet.Port.Fact.Name} stands for {count}.");
         var highest = plan.CamOf(kind).Lift.Highest;
         if (highest > points[^1].Lift + 1e-6)
-            remarks.Add($"The cam lifts the {Name(kind)} valve {FindingWords.Lift(highest)}, it was swept to {FindingWords.Lift(points[^1].Lift)}: above that its area is held, not measured.");
+            remarks.Add($"The cam lifts the {Name(kind)} valve {Quantity.Lift(highest)}, it was swept to {Quantity.Lift(points[^1].Lift)}: above that its area is held, not measured.");
         // A leak larger than the flow leaves less than nothing at a low lift.
         Estimate[] areas = [.. points.Select(p => p.EffectiveArea * count).Select(a => a.Value > 0 ? a : new Estimate(0, a.Contributions))];
         var backwards = curves.FirstOrDefault(c => c.Direction != curve.Direction);
@@ -59,7 +59,7 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
     {
         var (own, others) = kind == PortKind.Exhaust ? (plan.ExhaustValve.Value, plan.IntakeValve.Value) : (plan.IntakeValve.Value, plan.ExhaustValve.Value);
         var balance = kind == PortKind.Exhaust ? UsualBalance : 1 / UsualBalance;
-        List<string> remarks = [$"No {Name(kind)} was swept: its areas are taken as {balance:0.00} of the other side's, common practice. Sweep one."];
+        List<Sentence> remarks = [$"No {Name(kind)} was swept: its areas are taken as {balance:0.00} of the other side's, common practice. Sweep one."];
         // The rule says 0.70 to 0.80: a rectangle, the same for every lift.
         var areas = other.Areas.Select(a => (a * balance).With(new Contribution("usual balance of exhaust and intake", a.Value * balance * HalfRange / UsualBalance / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Other))).ToList();
         var measured = new MeasuredAreas([.. other.Side.Areas.Lifts.Select(l => l * own / others)], [.. areas.Select(a => a.Value)]);
@@ -71,7 +71,7 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
         : new() { TableCrank = [.. plan.CamOf(kind).Table.Select(r => r.Crank)], TableLift = [.. plan.CamOf(kind).Table.Select(r => r.Lift)] };
 
     /// <summary>Seat, the port's measured sections, its flange, and what is bolted on.</summary>
-    private static Tract TractOf(PlanInFull plan, PortKind kind, PortSurvey? port, int count, List<string> remarks)
+    private static Tract TractOf(PlanInFull plan, PortKind kind, PortSurvey? port, int count, List<Sentence> remarks)
     {
         var valve = (kind == PortKind.Intake ? plan.IntakeValve : plan.ExhaustValve).Value;
         // A usual port is 2.3 valve diameters long with a throat of 0.88; common practice, no source.

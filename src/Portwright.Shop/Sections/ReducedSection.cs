@@ -2,7 +2,6 @@ using Portwright.Geometry;
 using Portwright.Geometry.Sections;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
-using Portwright.Shop.Reduction;
 
 namespace Portwright.Shop.Sections;
 
@@ -27,6 +26,9 @@ public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section
     /// <summary>Radius gauges come in steps of a sixteenth of an inch; common practice, no source.</summary>
     private const double RadiusStep = 0.0254 / 16;
 
+    /// <summary>Standard uncertainty, as a share of the area, of a hand-shaped section known by two diameters alone: flats and bosses between them; common practice, no source.</summary>
+    public const double BetweenDiameters = 0.005;
+
     /// <summary>m.</summary>
     public double HydraulicDiameter => Shape.HydraulicDiameter;
 
@@ -41,6 +43,19 @@ public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section
             .LastOrDefault();
         problem = "";
         return latest is null ? null : From(station, latest, cuts[latest.Fact.Cut], out problem);
+    }
+
+    /// <summary>
+    /// What two diameters leave open, m2: anything from an ellipse to a racetrack of that width and height is as likely, and a hand-shaped
+    /// wall is neither. A throat whose diameters agree was cut round by a tool: there is nothing to leave open.
+    /// </summary>
+    private static double ShapeDoubt(Station station, Section section, SectionMeasure shape, double step)
+    {
+        if (section.Form is not (SectionForm.Oval or SectionForm.Racetrack) || section.Readings.Count != 2) return 0;
+        double[] d = [.. section.Readings.Select(r => r.Si(Units.Dimension.Length)).Order()];
+        if (station.RoleRead == StationRole.Throat && d[1] - d[0] <= step) return 0;
+        var apart = (1 - Math.PI / 4) * (d[1] - d[0]) * d[0];
+        return Math.Sqrt(apart * apart / 3 + Math.Pow(BetweenDiameters * shape.Area, 2));
     }
 
     /// <summary>Null where the numbers make no section; the sentence says why.</summary>
@@ -58,6 +73,8 @@ public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section
             c.Sensitivity * c.InputDoubt,
             double.PositiveInfinity,
             ContributionKind.Geometry))]);
+        if (ShapeDoubt(station.Fact, section.Fact, shape, step) is > 0 and var unseen)
+            area = area.With(new Contribution(Sources.OfSection(section.Id, "shape between its diameters"), unseen, double.PositiveInfinity, ContributionKind.Geometry));
         var outline = shape.SquaredOutline();
         return new ReducedSection(station, section, shape, outline.Moved(-outline.Centroid.X, -outline.Centroid.Y), area, cut);
     }

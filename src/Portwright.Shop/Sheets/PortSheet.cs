@@ -1,9 +1,9 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Physics.Valves;
 using Portwright.Shop.Bench;
-using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Sheets;
 
@@ -19,7 +19,6 @@ public sealed record CamPoint(double Lift, Estimate? Flow);
 /// <param name="AgainstFirst">This cut less the first one tested; null where that is the same comparison.</param>
 /// <param name="Mean">Mean flow over the compared lift range, from the lowest tested lift to the cam's lift or the highest tested.</param>
 /// <param name="Morning">How the bench stood that day.</param>
-/// <param name="Wanted">Flow over lift the engine asks of this port; null where the plan does not allow it.</param>
 /// <param name="Cautions">What can hurt someone or ruin the casting.</param>
 /// <param name="Remarks">What was assumed, left out or could be better, in sentences.</param>
 public sealed record PortSheet(
@@ -38,9 +37,8 @@ public sealed record PortSheet(
     MeanFlow? Mean,
     BenchMorning? Morning,
     IReadOnlyList<Kept<Photo>> Photos,
-    WantedFlow? Wanted,
-    IReadOnlyList<string> Cautions,
-    IReadOnlyList<string> Remarks)
+    IReadOnlyList<Sentence> Cautions,
+    IReadOnlyList<Sentence> Remarks)
 {
     /// <summary>The sheet of a cut; the port's latest cut where none is named.</summary>
     /// <exception cref="KeyNotFoundException">No such port, or it has no cut.</exception>
@@ -78,7 +76,6 @@ public sealed record PortSheet(
             flow is null ? null : MeanFlow.Of(flow.Curve, cam?.Lift),
             morning,
             ledger.PhotosOf(cut.Id),
-            WantedFlow.Of(reductions, job, port, flow, bench?.Fact),
             SheetWords.Cautions(port.Fact, job.Fact.Plan, flow, cam),
             SheetWords.Remarks(reductions, port.Fact, flow, cam, morning, day));
     }

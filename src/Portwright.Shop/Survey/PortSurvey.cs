@@ -8,6 +8,7 @@ using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sections;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Survey;
 
@@ -18,6 +19,7 @@ namespace Portwright.Shop.Survey;
 /// <param name="Profile">Floor and roof in the long view; generic where not measured.</param>
 /// <param name="Stations">By distance from the flange.</param>
 /// <param name="Schedule">Areas along the centreline; null with fewer than two sections.</param>
+/// <param name="PortVolume">By burette, m3, at the burette's standard temperature; null where it was not filled.</param>
 /// <param name="Volume">Burette against sections; null where one is missing.</param>
 /// <param name="Steadiness">Of the flow curve; null before a sweep.</param>
 /// <param name="BallChecks">In the order taken.</param>
@@ -31,9 +33,10 @@ public sealed record PortSurvey(
     IReadOnlyList<SurveyedStation> Stations,
     AreaSchedule? Schedule,
     VolumeGap? Volume,
+    Estimate? PortVolume,
     CurveSteadiness? Steadiness,
     IReadOnlyList<ReducedBallCheck> BallChecks,
-    IReadOnlyList<string> Remarks,
+    IReadOnlyList<Sentence> Remarks,
     IReadOnlyList<CylinderMate> Mates)
 {
     /// <summary>The lift findings look at first: the cam's where tested, else the highest tested, m; null before a sweep.</summary>
@@ -85,8 +88,21 @@ public sealed record PortSurvey(
 
     public IEnumerable<ReducedSection> Sections => Stations.Select(s => s.Section).OfType<ReducedSection>();
 
-    /// <summary>The station the shop marked with a word of the trade (<c>pinch</c>, <c>short side</c>, <c>bowl</c>, <c>throat</c>); null where none is.</summary>
-    public SurveyedStation? Marked(string mark) => Stations.FirstOrDefault(s => s.Station.Fact.Mark.Contains(mark, StringComparison.OrdinalIgnoreCase));
+    /// <summary>The station that is this to the port; null where none is known to be.</summary>
+    public SurveyedStation? At(StationRole role) => Stations.FirstOrDefault(s => s.Role == role);
+
+    /// <summary>
+    /// Stations that are the throat or the bowl, or may be: in or past the bend, and nothing says what they are. A guard over metal counts
+    /// them in.
+    /// </summary>
+    public IEnumerable<SurveyedStation> PerhapsThroatOrBowl => Stations.Where(s => s.Role is StationRole.Throat or StationRole.Bowl || IsUnsure(s));
+
+    /// <summary>True where neither the station's role nor its name says what it is, and it lies where throat and bowl do.</summary>
+    public bool IsUnsure(SurveyedStation station)
+    {
+        ArgumentNullException.ThrowIfNull(station);
+        return station.Role is null && (station.Distance >= Centreline.Length || Centreline.CurvatureAt(station.Distance) > 0);
+    }
 
     /// <summary>Stations of the bend, where the air turns down to the seat: the last part of the centreline, by its curvature.</summary>
     public IEnumerable<SurveyedStation> InTheBend => Stations.Where(s => s.Distance <= Centreline.Length && Centreline.CurvatureAt(s.Distance) > 0);

@@ -1,5 +1,6 @@
 using Portwright.Geometry.LongView;
 using Portwright.Geometry.Schedules;
+using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Balls;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
@@ -7,6 +8,7 @@ using Portwright.Shop.Rings;
 using Portwright.Shop.Sections;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Survey;
 
@@ -16,7 +18,7 @@ internal static class SurveyReduction
     public static PortSurvey Reduce(Reductions reductions, PortSheet sheet)
     {
         var ledger = reductions.Ledger;
-        var remarks = new List<string>();
+        var remarks = new List<Sentence>();
         var stations = ledger.All<Station>().Where(s => s.Fact.Port == sheet.Port.Id).OrderBy(s => s.Fact.Distance).ToList();
         var sections = new Dictionary<Guid, ReducedSection>();
         var problems = new Dictionary<Guid, string>();
@@ -55,26 +57,33 @@ internal static class SurveyReduction
         var (centreline, own) = CentrelineOf(ledger, sheet);
         if (ProfileOf(sheet, centreline, sections.Values) is not { } profile)
         {
-            remarks.Add("The middle line bends more tightly than the port is high: the usual one is drawn. Look at its length, its straight and its angle.");
+            remarks.Add($"The middle line bends more tightly than the port is high: the usual one is drawn. Look at its length, its straight and its angle.");
             (centreline, own) = (Usual(sheet), false);
             profile = ProfileOf(sheet, centreline, []) ?? throw new InvalidOperationException("The usual port always makes a profile.");
         }
 
         var schedule = ScheduleOf(sections.Values, remarks);
-        remarks.AddRange(rings.Where(r => r.Problem.Length > 0).Select(r => $"Ring {r.Station.Fact.Letter}: {r.Problem}"));
-        remarks.AddRange(checks.SelectMany(c => c.Remarks));
-        return new PortSurvey(
+        var volume = VolumeOf(ledger, sheet);
+        remarks.AddRange(rings.Where(r => r.Problem.Length > 0).Select(r => (Sentence)$"Ring {r.Station.Fact.Letter}: {r.Problem}"));
+        remarks.AddRange(checks.SelectMany(c => c.Remarks).Select(Sentence.Plain));
+        var survey = new PortSurvey(
             sheet,
             centreline,
             own,
             profile,
             surveyed,
             schedule,
-            schedule is null ? null : VolumeOf(ledger, sheet, schedule, own ? centreline.Length : null, remarks),
+            volume is null || schedule is null ? null : GapOf(volume, schedule, own ? centreline.Length : null, remarks),
+            volume,
             sheet.Flow is null ? null : CurveSteadiness.Of(sheet.Flow.Curve, sheet.Windows),
             checks,
             [.. remarks.Distinct()],
             CylinderMate.Of(reductions, sheet.Port, sheet.Job.Fact.Plan));
+        var unsure = surveyed.Where(survey.IsUnsure).Select(s => s.Name).ToList();
+        return unsure.Count == 0 ? survey : survey with
+        {
+            Remarks = [.. survey.Remarks, $"Say what {string.Join(" and ", unsure)} {(unsure.Count == 1 ? "is" : "are")}: throat, bowl, short side, guide or another place. Until then thin metal there stops every cut of throat and bowl."],
+        };
     }
 
     /// <summary>The ring of the station whose lift is nearest to the ball's.</summary>
@@ -114,7 +123,7 @@ internal static class SurveyReduction
             : null;
     }
 
-    private static AreaSchedule? ScheduleOf(IEnumerable<ReducedSection> sections, List<string> remarks)
+    private static AreaSchedule? ScheduleOf(IEnumerable<ReducedSection> sections, List<Sentence> remarks)
     {
         AreaStation[] areas = [.. sections.Select(s => new AreaStation(
             s.Station.Fact.Distance,
@@ -131,39 +140,45 @@ internal static class SurveyReduction
             return schedule;
         }
 
-        remarks.Add(problem);
+        remarks.Add(Sentence.Plain(problem));
         return null;
     }
 
-    /// <summary>
-    /// The burette fills from flange to seat: the end sections are carried that far where they lie within a tenth of the port of it.
-    /// </summary>
-    private static VolumeGap? VolumeOf(Ledger ledger, PortSheet sheet, AreaSchedule schedule, double? own, List<string> remarks)
+    /// <summary>What the burette gave at this cut, brought to its standard temperature.</summary>
+    private static Estimate? VolumeOf(Ledger ledger, PortSheet sheet)
     {
         if (ledger.All<VolumeReading>().LastOrDefault(v => v.Fact.Cut == sheet.Cut.Id) is not { } reading || reading.Fact.Volume.Si(Units.Dimension.Volume) is not (> 0 and var volume))
         {
             return null;
         }
 
+        var metal = sheet.Head.Fact.Material.Contains("iron", StringComparison.OrdinalIgnoreCase) ? BuretteVolume.CastIron : BuretteVolume.CastAluminium;
+        var celsius = reading.Fact.Liquid?.Si(Units.Dimension.Temperature) - 273.15 ?? BuretteVolume.StandardTemperature;
+        return Estimate.Exact(BuretteVolume.FromReading(volume, Math.Clamp(celsius, 0, 60), BuretteVolume.Borosilicate, metal))
+            .With(new Contribution($"burette {reading.Id:N}", BuretteDoubt, double.PositiveInfinity, ContributionKind.Geometry));
+    }
+
+    /// <summary>
+    /// The burette fills from flange to seat: the end sections are carried that far where they lie within a tenth of the port of it.
+    /// </summary>
+    private static VolumeGap? GapOf(Estimate volume, AreaSchedule schedule, double? own, List<Sentence> remarks)
+    {
         if (own is not { } length)
         {
-            remarks.Add("The burette's volume is not held against the sections before the middle line is the port's own: give its length.");
+            remarks.Add($"The burette's volume is not held against the sections before the middle line is the port's own: give its length.");
             return null;
         }
 
         var (first, last) = (schedule.Stations[0], schedule.Stations[^1]);
         if (first.Distance > length / 10 || last.Distance < length * 0.9)
         {
-            remarks.Add("The sections do not reach from flange to seat: their volume is not held against the burette's. Measure one near each end.");
+            remarks.Add($"The sections do not reach from flange to seat: their volume is not held against the burette's. Measure one near each end.");
             return null;
         }
 
         AreaStation[] ends = [.. first.Distance > 0 ? [first with { Distance = 0, Name = "flange" }] : Array.Empty<AreaStation>(), .. last.Distance < length ? [last with { Distance = length, Name = "seat" }] : Array.Empty<AreaStation>()];
         var whole = new AreaSchedule([.. schedule.Stations, .. ends]);
-        var metal = sheet.Head.Fact.Material.Contains("iron", StringComparison.OrdinalIgnoreCase) ? BuretteVolume.CastIron : BuretteVolume.CastAluminium;
-        var celsius = reading.Fact.Liquid?.Si(Units.Dimension.Temperature) - 273.15 ?? BuretteVolume.StandardTemperature;
-        var measured = BuretteVolume.FromReading(volume, Math.Clamp(celsius, 0, 60), BuretteVolume.Borosilicate, metal);
-        return new VolumeGap(SectionVolume.Of(whole, ReducedSection.CaliperScale), measured, Math.Sqrt(BuretteDoubt * BuretteDoubt + Math.Pow(measured / length * DistanceDoubt, 2)));
+        return new VolumeGap(SectionVolume.Of(whole, ReducedSection.CaliperScale), volume.Value, Math.Sqrt(volume.Variance + Math.Pow(volume.Value / length * DistanceDoubt, 2)));
     }
 
     /// <summary>Standard uncertainty of a burette's volume, m3 (half a cc: plate sealed with grease, a bubble, the meniscus); common practice, no source.</summary>

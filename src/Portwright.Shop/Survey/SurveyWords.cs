@@ -1,7 +1,7 @@
 using Portwright.Physics.Drag;
 using Portwright.Shop.Balls;
 using Portwright.Shop.Record;
-using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Survey;
 
@@ -28,20 +28,18 @@ public static class SurveyWords
     };
 
     /// <summary><c>lost 2.1 of 7.4 cfm expected: lazy</c>.</summary>
-    public static string Of(BallPlace place, UnitSystem units)
+    public static Sentence Of(BallPlace place)
     {
         ArgumentNullException.ThrowIfNull(place);
-        var size = Print.Bare(Math.Abs(place.Loss.Value), Dimension.VolumeFlow, units, 1);
-        var unit = Print.UnitName(Dimension.VolumeFlow, units);
+        var size = Quantity.Flow(Math.Abs(place.Loss.Value));
         var rose = place.Loss.Value < 0;
         if (place is not { Response: { } response, Expected: { } expected })
         {
-            return $"{(rose ? "rose by" : "lost")} {size} {unit}. {place.Problem}";
+            return $"{(rose ? "rose by" : "lost")} {size}. {place.Problem}";
         }
 
-        var moving = Print.Bare(expected.Value, Dimension.VolumeFlow, units, 1);
         return rose
-            ? $"rose by {size} {unit} where moving air would lose {moving}: {Of(response.Answer)}"
-            : $"lost {size} of {moving} {unit} expected: {Of(response.Answer)}";
+            ? (Sentence)$"rose by {size} where moving air would lose {Quantity.Flow(expected.Value)}: {Of(response.Answer)}"
+            : $"lost {size with { WithoutUnit = true }} of {Quantity.Flow(expected.Value)} expected: {Of(response.Answer)}";
     }
 }

@@ -25,4 +25,10 @@ public sealed record SurveyedStation(
     public double Distance => Station.Fact.Distance;
 
     public string Letter => Station.Fact.Letter;
+
+    /// <summary>As stated or as its name says; null where neither tells.</summary>
+    public StationRole? Role => Station.Fact.RoleRead;
+
+    /// <summary>Letter and what lies there: <c>C, short side</c>.</summary>
+    public string Name => Station.Fact.Mark.Length > 0 ? $"{Letter}, {Station.Fact.Mark}" : Letter;
 }

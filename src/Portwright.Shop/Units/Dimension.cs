@@ -6,55 +6,57 @@ namespace Portwright.Shop.Units;
 /// </summary>
 public enum Dimension
 {
+    // Sentences that were saved name a dimension by its number: a new one goes to the end, none is ever moved.
     /// <summary>A length: bore, valve head, distance along the port. m.</summary>
-    Length,
+    Length = 0,
     /// <summary>Valve lift. As <see cref="Length"/>, but whole thousandths of an inch may be typed bare. m.</summary>
-    Lift,
+    Lift = 1,
     /// <summary>Height above the sea; may be negative. m.</summary>
-    Elevation,
+    Elevation = 2,
     /// <summary>A pressure difference: test pressure, manometer, pitot. Pa.</summary>
-    Pressure,
+    Pressure = 3,
     /// <summary>Absolute air pressure of the room. Pa.</summary>
-    Barometer,
+    Barometer = 4,
     /// <summary>Temperature. K.</summary>
-    Temperature,
+    Temperature = 5,
     /// <summary>Volume flow. m³/s.</summary>
-    VolumeFlow,
+    VolumeFlow = 6,
     /// <summary>Mass flow. kg/s.</summary>
-    MassFlow,
+    MassFlow = 7,
     /// <summary>Speed. m/s.</summary>
-    Speed,
+    Speed = 8,
     /// <summary>Area. m².</summary>
-    Area,
+    Area = 9,
     /// <summary>Volume. m³.</summary>
-    Volume,
+    Volume = 10,
     /// <summary>Angle. rad.</summary>
-    Angle,
+    Angle = 11,
     /// <summary>A share of a whole, typed in percent: humidity, percent of range. 1.</summary>
-    Fraction,
+    Fraction = 12,
     /// <summary>A plain number: a coefficient, a rocker ratio. 1.</summary>
-    Ratio,
+    Ratio = 13,
     /// <summary>Density. kg/m³.</summary>
-    Density,
+    Density = 14,
     /// <summary>Rotational speed. rad/s.</summary>
-    RotationalSpeed,
+    RotationalSpeed = 15,
     /// <summary>Power. W.</summary>
-    Power,
+    Power = 16,
     /// <summary>Torque. N·m.</summary>
-    Torque,
+    Torque = 17,
     /// <summary>Dynamic viscosity. Pa·s.</summary>
-    Viscosity,
+    Viscosity = 18,
     /// <summary>Time. s.</summary>
-    Duration,
+    Duration = 19,
     /// <summary>A whole number of things. 1.</summary>
-    Count,
+    Count = 20,
 }
 
 /// <summary>Which units are asked for and printed when none is named.</summary>
 public enum UnitSystem
 {
+    // Pinned with the dimensions, whose units it chooses.
     /// <summary>Inch, cfm, ft/s, inH2O, °F, hp, lb-ft; port volumes in cc as the trade has them.</summary>
-    UsCustomary,
+    UsCustomary = 0,
     /// <summary>mm, l/s, m/s, kPa, °C, kW, N·m.</summary>
-    Si,
+    Si = 1,
 }

@@ -17,6 +17,16 @@ public static class WallLimit
         return 0.0254 * (behind == Behind.Air ? overAir : overWater);
     }
 
+    /// <summary>What is behind the metal, in a word or two for a table.</summary>
+    public static string Short(Behind behind) => behind switch
+    {
+        Behind.Pushrod => "pushrod",
+        Behind.SpringSeat => "spring seat",
+        Behind.Air => "nothing",
+        Behind.Unknown => "not known",
+        _ => behind.ToString().ToLowerInvariant(),
+    };
+
     /// <summary>What is behind the metal, in words.</summary>
     public static string Words(Behind behind) => behind switch
     {

@@ -4,15 +4,16 @@ namespace Portwright.Store.Demo;
 
 /// <summary>
 /// In the demo's files a thing is known by a name, <c>"#head B intake 2"</c>. The same name is the same subject in every record, so that
-/// loading the demo again adds nothing.
+/// loading the demo again adds nothing. A shop whose files have changed has other numbers: in a record that holds an earlier one it stands
+/// beside it, as entries never change.
 /// </summary>
 internal static class DemoName
 {
     /// <summary>The subject of that name.</summary>
-    public static Guid Subject(string name) => NamedNumber.Of("portwright demo shop|subject|" + name);
+    public static Guid Subject(string name) => NamedNumber.Of($"portwright demo shop {DemoFiles.Edition}|subject|{name}");
 
     /// <summary>The number of the entry of that name.</summary>
-    public static Guid Number(string name) => NamedNumber.Of("portwright demo shop|entry|" + name);
+    public static Guid Number(string name) => NamedNumber.Of($"portwright demo shop {DemoFiles.Edition}|entry|{name}");
 
     /// <summary>The same JSON with every <c>"#name"</c> as its subject.</summary>
     public static JsonNode? Resolved(JsonNode? node) => node switch

@@ -10,7 +10,8 @@ namespace Portwright.Store.Demo;
 /// </summary>
 public static class DemoShop
 {
-    private const string Hand = "demo";
+    /// <summary>The initials of its invented porter, Ansel Wick.</summary>
+    private const string Hand = "A.W.";
 
     /// <summary>The job.</summary>
     public static Guid Job { get; } = DemoName.Subject("job");

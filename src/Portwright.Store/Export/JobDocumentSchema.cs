@@ -4,6 +4,8 @@ using System.Text.Json.Nodes;
 using System.Text.Json.Schema;
 using System.Text.Json.Serialization.Metadata;
 using Portwright.Shop.Record;
+using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Store.Export;
 
@@ -22,7 +24,11 @@ public static class JobDocumentSchema
         {
             TypeInfoResolver = JsonTypeInfoResolver.Combine(RecordJson.Default, new DefaultJsonTypeInfoResolver()),
         };
-        var file = (JsonObject)options.GetJsonSchemaAsNode(typeof(JobFile), new JsonSchemaExporterOptions { TreatNullObliviousAsNonNullable = true });
+        var file = (JsonObject)options.GetJsonSchemaAsNode(typeof(JobFile), new JsonSchemaExporterOptions
+        {
+            TreatNullObliviousAsNonNullable = true,
+            TransformSchemaNode = (context, node) => context.TypeInfo.Type == typeof(Sentence) ? OfSentence() : node,
+        });
         var properties = (JsonObject)file["properties"]!;
         properties["format"] = new JsonObject { ["const"] = JobDocument.FormatName };
         properties["version"] = new JsonObject { ["const"] = JobDocument.FormatVersion };
@@ -42,4 +48,40 @@ public static class JobDocumentSchema
         foreach (var (key, value) in file) schema[key] = value?.DeepClone();
         return schema.ToJsonString(new JsonSerializerOptions { WriteIndented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }) + "\n";
     }
+
+    /// <summary>A list of words and quantities; a text where an old file has one.</summary>
+    private static JsonObject OfSentence() => new()
+    {
+        ["anyOf"] = new JsonArray(
+            new JsonObject { ["type"] = "string" },
+            new JsonObject
+            {
+                ["type"] = "array",
+                ["items"] = new JsonObject
+                {
+                    ["anyOf"] = new JsonArray(
+                        new JsonObject { ["type"] = "string" },
+                        new JsonObject
+                        {
+                            ["type"] = "object",
+                            ["properties"] = new JsonObject
+                            {
+                                ["value"] = new JsonObject { ["type"] = new JsonArray("number", "null") },
+                                ["dimension"] = new JsonObject { ["enum"] = new JsonArray([.. Enum.GetValues<Dimension>().Select(d => (JsonNode)SentenceJson.NameOf(d))]) },
+                                ["expanded"] = new JsonObject { ["type"] = "number" },
+                                ["figures"] = new JsonObject { ["type"] = "integer" },
+                                ["signed"] = new JsonObject { ["type"] = "boolean" },
+                                ["withoutUnit"] = new JsonObject { ["type"] = "boolean" },
+                            },
+                            ["required"] = new JsonArray("value", "dimension"),
+                        },
+                        new JsonObject
+                        {
+                            ["type"] = "object",
+                            ["properties"] = new JsonObject { ["us"] = new JsonObject { ["type"] = "string" }, ["si"] = new JsonObject { ["type"] = "string" } },
+                            ["required"] = new JsonArray("us", "si"),
+                        }),
+                },
+            }),
+    };
 }

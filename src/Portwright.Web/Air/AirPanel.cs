@@ -1,8 +1,8 @@
 using Microsoft.AspNetCore.Components;
 using Portwright.Geometry.Views;
 using Portwright.Shop.Record;
-using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Trials;
 using Portwright.Shop.Units;
 using Portwright.Web.Shell;
 

@@ -1,6 +1,7 @@
 using Portwright.Physics.TestPiece;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
+using Portwright.Shop.Trials;
 using Portwright.Shop.Units;
 
 namespace Portwright.Web.Bench;

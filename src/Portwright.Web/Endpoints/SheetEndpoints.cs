@@ -3,8 +3,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Portwright.Figures;
 using Portwright.Shop.Record;
-using Portwright.Shop.Runs;
-using Portwright.Shop.Survey;
+using Portwright.Shop.Ports;
 using Portwright.Store.Export;
 using Portwright.Web.Engine;
 using Portwright.Web.Shell;
@@ -20,6 +19,7 @@ internal static class SheetEndpoints
     public static void Map(IEndpointRouteBuilder app)
     {
         app.MapGet("/port/{port:guid}/cut/{number:int}/sheet.{kind}", Sheet);
+        app.MapGet("/job/{job:guid}/sheets.pdf", Sheets);
         app.MapGet("/port/{port:guid}/readings.csv", (Guid port, ShopRecord shop) =>
         {
             var ledger = shop.Job(shop.JobOf(port));
@@ -49,12 +49,31 @@ internal static class SheetEndpoints
         var cut = ledger.CutsOf(port).FirstOrDefault(c => c.Fact.Number == number)
             ?? throw new KeyNotFoundException($"{ledger.Get<Port>(port).Fact.Name} has no cut {number}.");
         var reductions = shop.Reduced(shop.JobOf(port));
-        var survey = PortSurvey.Of(reductions, port, cut.Id);
-        var sheet = survey.Sheet;
-        return sheet.Flow is null
-            ? throw new KeyNotFoundException($"{sheet.Port.Fact.Name} has no reading at cut {number} yet: there is nothing to print.")
-            : Results.Bytes(file.Render(survey, Look.Units(http, options), PortInEngine.Of(reductions, survey, engines.Kept)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
+        var known = engines.Port(reductions, port, cut.Id);
+        if (known.Sheet.Flow is null)
+        {
+            throw new KeyNotFoundException($"{known.Sheet.Port.Fact.Name} has no reading at cut {number} yet: there is nothing to print.");
+        }
+
+        var document = PortDocument.Of(known, Today);
+        return Results.Bytes(
+            file.Render(known, IsFull(http) ? document : document.ForThePorter(), Look.Units(http, options)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
     }
+
+    /// <summary>The job's first page and then its sheets.</summary>
+    private static IResult Sheets(Guid job, HttpContext http, ShopRecord shop, RunningEngines engines, WorkbenchOptions options)
+    {
+        var units = Look.Units(http, options);
+        engines.Kept.TakeIn();
+        var sheets = JobSheets.Of(shop.Reduced(job), job, engines.Kept, Today, IsFull(http));
+        if (sheets.Sheets.Count == 0) throw new KeyNotFoundException($"No port of {shop.Job(job).Get<Job>(job).Fact.Name} was swept yet: there is nothing to print.");
+        return Results.Bytes(JobPaper.Pdf(sheets.First, sheets.Sheets, PaperSize.Of(units), units), SheetFile.Pdf.MediaType, FileName("pdf", shop.Job(job).Get<Job>(job).Fact.Name, "sheets"));
+    }
+
+    private static DateOnly Today => DateOnly.FromDateTime(DateTime.Now);
+
+    /// <summary>Whether what is for the engineer is asked for too.</summary>
+    private static bool IsFull(HttpContext http) => http.Request.Query.ContainsKey("full");
 
     private static string NameOf(Ledger ledger, Guid port)
     {

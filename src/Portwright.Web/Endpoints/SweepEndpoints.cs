@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
+using Portwright.Shop.Trials;
 using Portwright.Store;
 using Portwright.Web.Bench;
 using Portwright.Web.Shell;

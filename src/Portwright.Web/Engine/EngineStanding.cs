@@ -17,7 +17,7 @@ public sealed record EngineStanding(
         ArgumentNullException.ThrowIfNull(reductions);
         ArgumentNullException.ThrowIfNull(kept);
         var choice = EngineChoice.Of(reductions, job, intake, exhaust);
-        var question = EngineQuestion.Of(reductions.PlanOf(job), choice.Pair(reductions), out var problems);
+        var question = EngineQuestion.Of(PlanReading.Of(reductions, job), choice.Pair(reductions), out var problems);
         if (question is null) return new(choice, null, problems, [], 0, null);
         var tasks = question.Tasks();
         var points = EngineBatch.FromKept(tasks, kept);

@@ -1,8 +1,6 @@
 using Portwright.Engine.Runs;
-using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Runs;
-using Portwright.Shop.Units;
 using Portwright.Web.Shell;
 
 namespace Portwright.Web.Engine;
@@ -10,14 +8,6 @@ namespace Portwright.Web.Engine;
 /// <summary>The engine run in the words pages use.</summary>
 public static class EngineWords
 {
-    /// <summary><c>+2.1 ± 0.6 lb-ft</c>.</summary>
-    public static string Signed(Estimate torque, UnitSystem units)
-    {
-        ArgumentNullException.ThrowIfNull(torque);
-        var words = Print.WithDoubt(torque.Value, torque.Expanded(), Dimension.Torque, units);
-        return Sign(words);
-    }
-
     /// <summary>A printed number with its sign, one that rounds to nothing without.</summary>
     public static string Sign(string number)
     {

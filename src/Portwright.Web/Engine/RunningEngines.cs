@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Runtime.CompilerServices;
 using Portwright.Engine.Runs;
+using Portwright.Shop.Ports;
 using Portwright.Shop.Reduction;
 using Portwright.Store.Runs;
 
@@ -58,6 +59,13 @@ public sealed class RunningEngines(WorkbenchOptions options) : IDisposable
         var standing = EngineStanding.Of(reductions, job, intake, exhaust, Kept);
         if (standing.Answer is not null) known[(intake, exhaust)] = standing;
         return standing;
+    }
+
+    /// <summary>A port at a cut, the latest where none is named, with what is kept of the engine's runs.</summary>
+    public PortAtCut Port(Reductions reductions, Guid port, Guid? cut)
+    {
+        Kept.TakeIn();
+        return PortAtCut.Of(reductions, port, cut, Kept);
     }
 
     public void Dispose()

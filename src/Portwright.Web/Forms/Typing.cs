@@ -56,6 +56,10 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
     public Typed? Number(string name, string label, Dimension dimension) =>
         string.IsNullOrWhiteSpace(Raw(name)) ? null : Needed(name, label, dimension);
 
+    /// <summary>A number that may be left out, bare numbers taken in <paramref name="unit"/>.</summary>
+    public Typed? Number(string name, string label, Dimension dimension, string unit) =>
+        string.IsNullOrWhiteSpace(Raw(name)) ? null : Needed(name, label, dimension, Unit.Find(unit, dimension));
+
     /// <summary>A number that must be there.</summary>
     public Typed? Needed(string name, string label, Dimension dimension) => Needed(name, label, dimension, null);
 
@@ -71,7 +75,7 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
         return null;
     }
 
-    /// <summary>As <see cref="Number"/>, in SI.</summary>
+    /// <summary>As <see cref="Number(string, string, Dimension)"/>, in SI.</summary>
     public double? Si(string name, string label, Dimension dimension) => Number(name, label, dimension)?.Si(dimension);
 
     /// <summary>As <see cref="Needed(string, string, Dimension)"/>, in SI; NaN where it could not be taken.</summary>

@@ -64,7 +64,7 @@ public sealed record PlanGroup(string Title, bool Folded, IReadOnlyList<PlanBox>
             new("runner-near", "Its section at the flange", "Runner section at the flange", Dimension.Area, plan.Intake?.FlangeArea),
             new("runner-far", "At the other end", "Runner section at the far end", Dimension.Area, plan.Intake?.FarArea),
             new("plenum", "Plenum volume", "Plenum volume", Dimension.Volume, plan.Intake?.PlenumVolume),
-            new("carb", "Carburettor's flow rating", "Throttle", Dimension.VolumeFlow, (plan.Intake?.Throttle as RatedCarburettor)?.Flow, "Or give bores, or an area from a bench: one of the three."),
+            new("carb", "Carb's flow rating", "Throttle", Dimension.VolumeFlow, (plan.Intake?.Throttle as RatedCarburettor)?.Flow, "Or give bores, or an area from a bench: one of the three."),
             new("carb-at", "Rated at", "Throttle", Dimension.Pressure, (plan.Intake?.Throttle as RatedCarburettor)?.RatedAt, "Usually 1.5 or 3.0; empty is 1.5.", "inHg"),
             new("bores", "Throttle bores, how many", "Throttle", Dimension.Count, (plan.Intake?.Throttle as ThrottleBores)?.Count),
             new("bore-size", "Diameter of each", "Throttle", Dimension.Length, (plan.Intake?.Throttle as ThrottleBores)?.Diameter),

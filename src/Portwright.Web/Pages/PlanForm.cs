@@ -1,5 +1,4 @@
 using System.Globalization;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
@@ -70,7 +69,7 @@ public sealed class PlanForm(EnginePlan was, Typing typed, UnitSystem units)
                 "Pin offset" => "pin",
                 _ => _boxes.Values.FirstOrDefault(b => b.Figure == problem.Field)?.Name ?? "name",
             };
-            typed.Refuse(box, FindingWords.Show(problem.Words, units));
+            typed.Refuse(box, problem.Words.In(units));
         }
     }
 

@@ -13,7 +13,7 @@ public sealed class IdealCycleTests(ITestOutputHelper output)
     [InlineData(14.0)]
     public void Efficiency_tends_to_the_ideal_cycle_as_burning_grows_short(double compressionRatio)
     {
-        var ideal = IdealCycle.Efficiency(compressionRatio, 1.4);
+        var ideal = 1 - Math.Pow(compressionRatio, 1 - 1.4); // Heywood (1988), equation 5.31
         double[] durations = [16, 8, 4, 2];
         var missing = durations.Select(degrees =>
         {

@@ -1,4 +1,5 @@
 using Portwright.Engine.Gas;
+using Portwright.Reference.Gas;
 
 namespace Portwright.Engine.Tests.Gas;
 

@@ -6,7 +6,7 @@ namespace Portwright.Engine.Tests.Runs;
 /// <summary>What theory and old engines say of filling, found again in the run.</summary>
 public sealed class BreathingTests(ITestOutputHelper output)
 {
-    // C. F. Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; J. C. Livengood, J. D. Stanitz, NACA TN 915 (1943); both from memory: volumetric efficiency over
+    // C. F. Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; J. C. Livengood, J. D. Stanitz, NACA TN 915 (1943); both from memory (docs/theory/sources.md): volumetric efficiency over
     // the inlet Mach index is one curve for engines of different size, level to 0.5 or 0.6 and falling beyond.
     [Fact]
     public void Filling_falls_past_an_inlet_Mach_index_of_0_6_on_one_curve_for_three_sizes_of_engine()

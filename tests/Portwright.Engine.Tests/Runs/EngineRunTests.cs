@@ -159,7 +159,7 @@ public sealed class EngineRunTests(ITestOutputHelper output)
         Assert.Equal(open.VolumetricEfficiency, wide.VolumetricEfficiency, 2e-4);
         Assert.InRange(narrow.VolumetricEfficiency / open.VolumetricEfficiency, 0.75, 0.97);
 
-        // A restrictor passes its choked flow and no more, whatever the speed: m* = A p0 sqrt(k/(R T0)) (2/(k+1))^((k+1)/(2(k-1))) (Zucker and Biblarz 2002, from memory).
+        // A restrictor passes its choked flow and no more, whatever the speed: m* = A p0 sqrt(k/(R T0)) (2/(k+1))^((k+1)/(2(k-1))) (Zucker and Biblarz 2002, from memory; derived the same in an open course on compressible flow).
         var k = 1.4;
         var choked = 3e-4 * 101_325 * Math.Sqrt(k / (287.05 * 293.15)) * Math.Pow(2 / (k + 1), (k + 1) / (2 * (k - 1)));
         foreach (var rpm in new[] { 5000, 7000 })

@@ -1,6 +1,9 @@
 using Portwright.Geometry.Views;
+using Portwright.Shop.Ports;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Targets;
 using Portwright.Shop.Tests;
 using Portwright.Shop.Tests.Findings;
 using Portwright.Shop.Units;
@@ -10,7 +13,7 @@ namespace Portwright.Figures.Tests.Ports;
 /// <summary>Ports to draw: a healthy one, one with its faults, one half measured, one not measured at all.</summary>
 internal static class InventedPorts
 {
-    private static readonly Lazy<PortSurvey> Faults = new(() => new MadePort(2)
+    private static readonly MadePort MadeFaulty = new(2)
     {
         BallFactor = (s, b) => s == "D" && b == 6 ? -0.4 : s == "C" && b == 9 ? 0.2 : s == "C" && b == 12 ? 2.4 : 1,
         Flag = (s, b) => s == "D" && b == 6 ? Steadiness.TurnsBack : b == 12 ? Steadiness.Still : b == 9 ? Steadiness.Swings : Steadiness.Trembles,
@@ -25,11 +28,29 @@ internal static class InventedPorts
                 bench.Add(new FlagReading(cut, station.Id, null, Typed.Of(0.5, "in"), Typed.Of(28, "inH2O"), Steadiness.Still, 12));
             }
         },
-    }.Survey());
+    };
+
+    private static readonly Lazy<(PortSurvey Survey, WantedFlow Wanted)> Faults = new(() =>
+    {
+        var bench = MadeFaulty.Bench(out var port, out _);
+        var reductions = new Reductions(bench.Ledger);
+        var survey = PortSurvey.Of(reductions, port);
+        return (survey, WantedFlow.Of(reductions, survey.Sheet) ?? throw new InvalidOperationException("The made port's plan says what flow it wants."));
+    });
 
     private static readonly Lazy<PortSurvey> Sound = new(() => new MadePort(1).Survey());
 
-    public static PortSurvey Faulty => Faults.Value;
+    /// <summary>The faulty port with all that is known of it.</summary>
+    public static PortAtCut FaultyAtCut()
+    {
+        var bench = MadeFaulty.Bench(out var port, out _);
+        return PortAtCut.Of(new Reductions(bench.Ledger), port, null, new NoRuns());
+    }
+
+    public static PortSurvey Faulty => Faults.Value.Survey;
+
+    /// <summary>What its engine asks of it.</summary>
+    public static WantedFlow OfTheFaulty => Faults.Value.Wanted;
 
     public static PortSurvey Healthy => Sound.Value;
 

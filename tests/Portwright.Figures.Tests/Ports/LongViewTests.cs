@@ -35,7 +35,7 @@ public sealed class LongViewTests
             Assert.Equal(survey.Stations.Count, touch.Count);
             Assert.All(touch, t => Assert.True(t.Hit.Width >= 44 && t.Hit.Height >= 44 && t.Hit.X >= 0 && t.Hit.Right <= width && t.Hit.Y >= 0));
             Assert.All(touch, a => Assert.All(touch, b => Assert.True(a == b || !a.Hit.Overlaps(b.Hit))));
-            Assert.All(survey.Stations, s => Assert.Contains(touch, t => t.Href == $"/station/{s.Station.Id}" && t.Key == $"station-{s.Station.Id:N}" && t.Title.StartsWith($"{s.Letter}: station {s.Letter}", StringComparison.Ordinal)));
+            Assert.All(survey.Stations, s => Assert.Contains(touch, t => t.Href == $"/station/{s.Station.Id}" && t.Key == $"station-{s.Station.Id:N}" && t.Title.StartsWith($"{s.Letter}: Section {s.Letter}", StringComparison.Ordinal)));
         }
     }
 
@@ -45,7 +45,7 @@ public sealed class LongViewTests
         var survey = InventedPorts.Healthy;
         var drawing = LongViewDrawing.Of(survey, survey.At("D").Station.Id, new View(), UnitSystem.UsCustomary);
         var chosen = Assert.Single(drawing.Touchables(), t => t.Marks.OfType<Circle>().Any(c => c.Fill == Role.Blue));
-        Assert.StartsWith("D: station D, short side, 2.677 in from the flange, area ", chosen.Title, StringComparison.Ordinal);
+        Assert.StartsWith("D: Section D, short side, 2.677 in from the flange, area ", chosen.Title, StringComparison.Ordinal);
         Assert.EndsWith(", chosen", chosen.Title, StringComparison.Ordinal);
     }
 

@@ -1,8 +1,10 @@
 using CsCheck;
 using Portwright.Geometry.Views;
+using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Tests.Findings;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Figures.Tests.Ports;
 

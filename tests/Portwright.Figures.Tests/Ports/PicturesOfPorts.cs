@@ -1,5 +1,5 @@
 using Portwright.Geometry.Views;
-using Portwright.Shop.Findings;
+using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Tests.Findings;
 using Portwright.Shop.Units;
 
@@ -45,8 +45,8 @@ public sealed class PicturesOfPorts
         for (var i = 0; i < 4; i++) yield return ($"section-view-{i}", SectionDrawing.Of(faulty, faulty.At("D"), InventedPorts.FourViews[i], SectionShows.Speeds, us, 560));
         var bare = InventedPorts.Bare(true);
         yield return ("section-empty", SectionDrawing.Of(bare, bare.At("B"), new View(), SectionShows.Balls, UnitSystem.Si, 344));
-        yield return ("flow-wanted-wide", FlowOverLift.Draw(FlowPlot.Of(faulty.Sheet), FigureSize.Wide));
-        yield return ("flow-wanted-narrow", FlowOverLift.Draw(FlowPlot.Of(faulty.Sheet, units: UnitSystem.Si), FigureSize.Narrow, UnitSystem.Si));
+        yield return ("flow-wanted-wide", FlowOverLift.Draw(FlowPlot.Of(faulty.Sheet, InventedPorts.OfTheFaulty), FigureSize.Wide));
+        yield return ("flow-wanted-narrow", FlowOverLift.Draw(FlowPlot.Of(faulty.Sheet, InventedPorts.OfTheFaulty, units: UnitSystem.Si), FigureSize.Narrow, UnitSystem.Si));
         AreaTarget[] target = [new(0, 0.00150, 0.00165), new(0.06, 0.00140, 0.00152), new(0.105, 0.00150, 0.00160)];
         yield return ("areas-wide", AreaScheduleFigure.Of(faulty, us));
         yield return ("areas-target", AreaScheduleFigure.Of(faulty, UnitSystem.Si, new FigureSize(344, 300, 12.5), target));

@@ -21,7 +21,7 @@ public sealed class PortProfileTests
         Any.Sample(profile => Assert.All(profile.Stations, s =>
         {
             Assert.Equal(s.Roof, profile.RoofAt(Math.Min(s.Distance, Line.Length)), 1e-9);
-            Assert.Equal(s.Height, profile.HeightAt(Math.Min(s.Distance, Line.Length)), 1e-9);
+            Assert.Equal(s.Height, profile.RoofAt(Math.Min(s.Distance, Line.Length)) + profile.FloorAt(Math.Min(s.Distance, Line.Length)), 1e-9);
         }));
 
     [Fact]
@@ -35,27 +35,6 @@ public sealed class PortProfileTests
                 Assert.InRange(profile.RoofAt(at), Math.Min(a.Roof, b.Roof) - 1e-12, Math.Max(a.Roof, b.Roof) + 1e-12);
                 Assert.InRange(profile.FloorAt(at), Math.Min(a.Floor, b.Floor) - 1e-12, Math.Max(a.Floor, b.Floor) + 1e-12);
             }
-        });
-
-    [Fact]
-    public void A_touch_on_the_roof_or_floor_finds_its_place_again() =>
-        Gen.Select(Any, Gen.Double[0.02, 0.98], Gen.Bool).Sample((profile, share, onRoof) =>
-        {
-            var surface = onRoof ? Surface.Roof : Surface.Floor;
-            var place = profile.Nearest(profile.PointAt(share * Line.Length, surface));
-            Assert.Equal(surface, place.Surface);
-            Assert.Equal(0, place.Gap, 1e-6);
-            Assert.Equal(share * Line.Length, place.Distance, 2e-4);
-        });
-
-    [Fact]
-    public void No_place_of_either_line_is_nearer_than_the_one_found() =>
-        Gen.Select(Any, Gen.Double[-0.02, 0.14], Gen.Double[-0.08, 0.05]).Sample((profile, x, y) =>
-        {
-            var touched = new PlanePoint(x, y);
-            var found = profile.Nearest(touched).Gap;
-            var least = profile.LineOf(Surface.Roof, 801).Concat(profile.LineOf(Surface.Floor, 801)).Min(p => p.Point.To(touched));
-            Assert.True(found <= least + 1e-5);
         });
 
     [Theory]
@@ -90,8 +69,7 @@ public sealed class PortProfileTests
         Assert.False(profile.IsGenericAt(0.06));
         Assert.True(profile.IsGenericAt(0.1));
         var asDrawn = GenericPort.SectionAt(PortSide.Intake, Valve, 0.03 / Line.Length).Height;
-        Assert.Equal(1.04 * Valve * 0.06 / asDrawn, profile.HeightAt(0), 1e-9);
-        Assert.Equal("pinch", profile.NearestStation(0.04).Name);
+        Assert.Equal(1.04 * Valve * 0.06 / asDrawn, profile.RoofAt(0) + profile.FloorAt(0), 1e-9);
     }
 
     [Fact]

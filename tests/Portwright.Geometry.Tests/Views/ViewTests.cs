@@ -29,9 +29,6 @@ public sealed class ViewTests
     {
         var view = new View(seen, lying, mirrored);
         Assert.Equal([roof, centre, floor, wall], new double[] { 12, 3, 6, 9 }.Select(view.ToScreen));
-        Assert.Equal(centre == 3 ? Side.Right : Side.Left, view.SideOf(3));
-        Assert.Equal(wall == 3 ? Side.Right : Side.Left, view.SideOf(9));
-        Assert.Equal(Side.Middle, view.SideOf(12));
     }
 
     [Fact]

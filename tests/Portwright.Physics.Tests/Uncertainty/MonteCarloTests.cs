@@ -58,14 +58,6 @@ public sealed class MonteCarloTests
     }
 
     [Fact]
-    public void An_adaptive_run_that_cannot_settle_says_so()
-    {
-        var drawn = MonteCarlo.PropagateAdaptively(new Itself(), [new("x", 0, 1)], digits: 4, mostTrials: 30_000);
-        Assert.False(drawn.Settled);
-        Assert.Equal(30_000, drawn.Trials);
-    }
-
-    [Fact]
     public void The_95_percent_interval_covers_the_truth_in_95_percent_of_trials()
     {
         // Three repeats of two readings each through a product, with a shared certificate: 2,000 days at the bench.

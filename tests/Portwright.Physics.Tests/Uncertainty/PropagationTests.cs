@@ -70,21 +70,6 @@ public sealed class PropagationTests
     }
 
     [Fact]
-    public void Covariance_matrix_is_found_again_in_the_estimates()
-    {
-        double[,] covariance = { { 4, 1.5, -0.5 }, { 1.5, 2, 0.3 }, { -0.5, 0.3, 1 } };
-        var e = CorrelatedReadings.FromCovariance("matrix", [1, 2, 3], covariance, 7);
-        for (var i = 0; i < 3; i++)
-        {
-            for (var j = 0; j < 3; j++) Assert.Equal(covariance[i, j], Estimate.Covariance(e[i], e[j]), 1e-12);
-            Assert.Equal(7, e[i].EffectiveDegreesOfFreedom, 1e-9);
-        }
-        Assert.Throws<ArgumentException>(() => CorrelatedReadings.FromCovariance("matrix", [1, 2], new double[,] { { 1, 2 }, { 2, 1 } }));
-        var together = CorrelatedReadings.FromCovariance("matrix", [1, 2], new double[,] { { 1, 2 }, { 2, 4 } });
-        Assert.Equal(1, Estimate.Correlation(together[0], together[1]), 1e-12);
-    }
-
-    [Fact]
     public void Type_b_inputs_carry_the_divisor_of_their_shape()
     {
         Assert.Equal(0.1 / Math.Sqrt(12), InputEstimate.FromResolution("scale", 10, 0.1).StandardUncertainty, 1e-15);

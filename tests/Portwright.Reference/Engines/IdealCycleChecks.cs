@@ -9,9 +9,6 @@ public sealed class IdealCycleChecks
 {
     public static TheoryData<PublishedCase> Cycles => [.. PublishedCases.Read("valve-port-engine", "otto-")];
 
-    [Theory, MemberData(nameof(Cycles))]
-    public void Efficiency_is_as_published(PublishedCase c) => c.Check("efficiency", IdealCycle.Efficiency(c.In("compression_ratio"), 1.4));
-
     /// <summary>The cylinder itself, burning for one and for two degrees: what is short goes by the square of the angle, which leaves the limit.</summary>
     [Theory, MemberData(nameof(Cycles))]
     public void Cylinder_that_burns_ever_faster_tends_to_the_published_efficiency(PublishedCase c)

@@ -1,6 +1,9 @@
+using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
+using Portwright.Shop.Tests.Words;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Tests.Findings;
 
@@ -17,7 +20,7 @@ public sealed class AirFindings(ITestOutputHelper output)
         var found = Sure(port, "lazy-floor-or-corner");
         Assert.Equal("The floor or a corner is lazy at C", found.Title);
         Assert.InRange(found.Bearing!.Value, 4, 8);
-        Assert.Contains("Hold a ball", found.NextObservation, StringComparison.Ordinal);
+        Assert.Contains("Hold a ball", found.NextObservation.Us(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -71,7 +74,7 @@ public sealed class AirFindings(ITestOutputHelper output)
         var port = new MadePort(seed) { SpeedFactor = (s, x, y) => s == "D" && y > 0.2 && Math.Abs(x) < 0.5 ? 0.55 : 1 };
         var found = Sure(port, "guide-boss-wake");
         Assert.Equal(("D", 12), Place(found));
-        Assert.Contains("boss", found.Suggestion!.What, StringComparison.Ordinal);
+        Assert.Contains("boss", found.Suggestion!.What.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -109,7 +112,7 @@ public sealed class AirFindings(ITestOutputHelper output)
         var port = new MadePort(seed) { SpeedFactor = (s, x, _) => s == "C" ? 1 + 0.25 * Math.Tanh(4 * x) : 1 };
         var found = Sure(port, "uneven-sides");
         Assert.Equal(("C", 3), Place(found));
-        Assert.Contains("a real difference", found.Sentence, StringComparison.Ordinal);
+        Assert.Contains("a real difference", found.Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -129,13 +132,13 @@ public sealed class AirFindings(ITestOutputHelper output)
         var port = made.Survey();
         foreach (var f in PortFindings.Of(port))
         {
-            output.WriteLine($"{f.Title} ({f.Confidence:F3}): {FindingWords.Show(f.Sentence, UnitSystem.UsCustomary)} {FindingWords.Show(f.NextObservation, UnitSystem.UsCustomary)} {f.Suggestion?.What}");
+            output.WriteLine($"{f.Title} ({f.Confidence:F3}): {f.Sentence.Us()} {f.NextObservation.Us()} {f.Suggestion?.What}");
         }
 
         var found = Assert.Single(PortFindings.Of(port), f => f.Rule.Key == key);
         Assert.InRange(found.Confidence, Confidence.Stated, 1);
         Assert.NotEmpty(found.Behind);
-        Assert.NotEmpty(found.NextObservation);
+        Assert.NotEmpty(found.NextObservation.Us());
         Assert.True(found.Suggestion is null or { Gain: { Value: > 0, StandardUncertainty: > 0 } });
         return found;
     }

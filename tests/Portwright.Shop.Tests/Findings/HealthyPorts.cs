@@ -1,6 +1,9 @@
+using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
+using Portwright.Shop.Tests.Words;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Tests.Findings;
 
@@ -22,7 +25,7 @@ public sealed class HealthyPorts(ITestOutputHelper output)
         Assert.Empty(port.Remarks);
         Assert.Equal(9, port.Balls.Count());
         Assert.Equal(3, port.Stations.Count(s => s.Ring is not null));
-        Assert.Empty(PortFindings.Of(port).Select(f => $"{f.Title}: {FindingWords.Show(f.Sentence, UnitSystem.UsCustomary)} ({f.Confidence:F3})"));
+        Assert.Empty(PortFindings.Of(port).Select(f => $"{f.Title}: {f.Sentence.Us()} ({f.Confidence:F3})"));
     }
 
     [Theory]
@@ -30,7 +33,7 @@ public sealed class HealthyPorts(ITestOutputHelper output)
     public void Nor_does_a_finer_bench_find_fault_with_it(int seed)
     {
         var port = new MadePort(seed) { Range = Ranges.OfEachKind[3] }.Survey();
-        Assert.Empty(PortFindings.Of(port).Select(f => $"{f.Title}: {FindingWords.Show(f.Sentence, UnitSystem.UsCustomary)} ({f.Confidence:F3})"));
+        Assert.Empty(PortFindings.Of(port).Select(f => $"{f.Title}: {f.Sentence.Us()} ({f.Confidence:F3})"));
     }
 
     [Fact]
@@ -45,7 +48,7 @@ public sealed class HealthyPorts(ITestOutputHelper output)
         Assert.Equal("The air is torn off the short side at D", finding.Title);
         Assert.True(finding.Confidence > 0.95);
         Assert.True(finding.Suggestion!.Gain.Value > 0);
-        output.WriteLine(FindingWords.Show(finding.Sentence, UnitSystem.UsCustomary));
+        output.WriteLine(finding.Sentence.Us());
     }
 
     [Fact]
@@ -60,8 +63,8 @@ public sealed class HealthyPorts(ITestOutputHelper output)
         Assert.Equal("Leave the metal at D", Assert.Single(findings, f => f.Kind == FindingKind.Stop).Title);
         var torn = Assert.Single(findings, f => f.Rule.Key == "short-side-torn-off");
         Assert.Null(torn.Suggestion);
-        output.WriteLine(FindingWords.Show(torn.Sentence, UnitSystem.UsCustomary));
-        Assert.Contains("Nothing is to be cut here: .094 in of metal at 6 o'clock, water behind it, limit .120 in", FindingWords.Show(torn.Sentence, UnitSystem.UsCustomary), StringComparison.Ordinal);
+        output.WriteLine(torn.Sentence.Us());
+        Assert.Contains("Nothing is to be cut here: .094 in of metal at 6 o'clock (floor), water behind it, limit .120 in", torn.Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using Portwright.Geometry;
 using Portwright.Physics.Drag;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Valves;
+using Portwright.Shop.Cutting;
 using Portwright.Shop.Record;
 using Portwright.Shop.Sections;
 using Portwright.Shop.Survey;
@@ -30,6 +31,9 @@ internal sealed class MadePort(int seed)
         ("E", 0.088, "bowl", 0.0452, 0.0452, 0.0226),
         ("F", 0.104, "throat", 0.0440, 0.0440, 0.0220),
     ];
+
+    /// <summary>What a station is said to be; null: not asked, its name decides.</summary>
+    public Func<string, StationRole?> Role { get; set; } = _ => null;
 
     public ValveData Valve { get; set; } = new(0.050, Math.PI / 4, 0.0015, 0.044, 0.008);
 
@@ -139,7 +143,7 @@ internal sealed class MadePort(int seed)
         var stations = new Dictionary<string, Guid>();
         foreach (var s in Stations)
         {
-            stations[s.Letter] = bench.Add(new Station(port, s.Letter, s.Distance, s.Mark));
+            stations[s.Letter] = bench.Add(new Station(port, s.Letter, s.Distance, s.Mark, Role(s.Letter)));
             bench.Add(new Section(cut, stations[s.Letter], SectionForm.Rectangle, [Mm(s.Width), Mm(s.Height), Mm(s.Corner)]));
         }
 

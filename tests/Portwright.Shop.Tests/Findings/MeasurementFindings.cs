@@ -1,6 +1,9 @@
+using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
+using Portwright.Shop.Tests.Words;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Tests.Findings;
 
@@ -21,7 +24,7 @@ public sealed class MeasurementFindings(ITestOutputHelper output)
         Assert.All(found, f =>
         {
             Assert.Equal(FindingKind.Measurement, f.Kind);
-            Assert.Contains("Every ring misses alike: the probe reads high", f.Sentence, StringComparison.Ordinal);
+            Assert.Contains("Every ring misses alike: the probe reads high", f.Sentence.Us(), StringComparison.Ordinal);
             Assert.Null(f.Suggestion);
         });
     }
@@ -40,7 +43,7 @@ public sealed class MeasurementFindings(ITestOutputHelper output)
         };
         var found = Assert.Single(Of(made, "closure-fails"));
         Assert.Equal("The ring does not close at B", found.Title);
-        Assert.Contains("section B is smaller than written down", found.Sentence, StringComparison.Ordinal);
+        Assert.Contains("section B is smaller than written down", found.Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -51,8 +54,8 @@ public sealed class MeasurementFindings(ITestOutputHelper output)
         for (var seed = 1; seed <= 4; seed++)
         {
             var found = Assert.Single(Of(new MadePort(seed) { VolumeFactor = factor }, "volume-disagrees"));
-            Assert.Contains(words, found.Sentence, StringComparison.Ordinal);
-            Assert.Contains("One more section between", found.NextObservation, StringComparison.Ordinal);
+            Assert.Contains(words, found.Sentence.Us(), StringComparison.Ordinal);
+            Assert.Contains("One more section between", found.NextObservation.Us(), StringComparison.Ordinal);
         }
     }
 
@@ -62,7 +65,7 @@ public sealed class MeasurementFindings(ITestOutputHelper output)
         var made = new MadePort(1) { CheckedOn = new DateOnly(2025, 3, 2) };
         var found = Assert.Single(Of(made, "bench-not-fit"));
         Assert.Equal(1, found.Confidence);
-        Assert.Contains("not checked on the day", found.Sentence, StringComparison.Ordinal);
+        Assert.Contains("not checked on the day", found.Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -75,7 +78,7 @@ public sealed class MeasurementFindings(ITestOutputHelper output)
         };
         var found = Assert.Single(Of(made, "bench-not-fit"));
         Assert.InRange(found.Confidence, 0.9, 1);
-        Assert.Contains("certificate", found.Sentence, StringComparison.Ordinal);
+        Assert.Contains("certificate", found.Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,7 +88,7 @@ public sealed class MeasurementFindings(ITestOutputHelper output)
         {
             Also = (bench, _) => bench.Add(new MorningCheck(bench.BenchId, new DateOnly(2025, 3, 3), bench.Air(), null, [bench.ReadPlate("number one", 0.001)])),
         };
-        Assert.Contains("leak test was not made", Assert.Single(Of(made, "bench-not-fit")).Sentence, StringComparison.Ordinal);
+        Assert.Contains("leak test was not made", Assert.Single(Of(made, "bench-not-fit")).Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -155,7 +158,7 @@ public sealed class MeasurementFindings(ITestOutputHelper output)
             {
                 Assert.Single(findings);
                 Assert.Equal(FindingKind.Stop, stop.Kind);
-                Assert.Contains(words, stop.Sentence, StringComparison.Ordinal);
+                Assert.Contains(words, stop.Sentence.Us(), StringComparison.Ordinal);
                 said++;
             }
 
@@ -166,7 +169,7 @@ public sealed class MeasurementFindings(ITestOutputHelper output)
     }
 
     private void Write(Finding f) => output.WriteLine(
-        $"{f.Title} ({f.Confidence:F3}): {FindingWords.Show(f.Sentence, UnitSystem.UsCustomary)} {FindingWords.Show(f.NextObservation, UnitSystem.UsCustomary)}");
+        $"{f.Title} ({f.Confidence:F3}): {f.Sentence.Us()} {f.NextObservation.Us()}");
 
     private List<Finding> Of(MadePort made, string key)
     {

@@ -1,6 +1,9 @@
+using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
+using Portwright.Shop.Tests.Words;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Tests.Findings;
 
@@ -71,7 +74,7 @@ public sealed class ShapeFaults(ITestOutputHelper output)
         made.Stations.RemoveAll(s => s.Letter == "F");
         var finding = Found(made, "throat-too-small");
         Assert.Null(finding.Station);
-        Assert.Contains("as a section", finding.NextObservation, StringComparison.Ordinal);
+        Assert.Contains("as a section", finding.NextObservation.Us(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -139,7 +142,7 @@ public sealed class ShapeFaults(ITestOutputHelper output)
         var made = Bare(seed);
         made.Repeats = 4;
         made.Scatter = lift => Math.Abs(lift - 0.010) < 1e-6 ? 12 : 1;
-        Assert.Contains("scatter", Found(made, "curve-unsteady").Sentence, StringComparison.Ordinal);
+        Assert.Contains("scatter", Found(made, "curve-unsteady").Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -147,7 +150,7 @@ public sealed class ShapeFaults(ITestOutputHelper output)
     {
         var made = Bare(28);
         made.Sound = lift => lift > 0.006 ? "whistles" : "steady";
-        Assert.Contains("whistles", Found(made, "curve-unsteady").Sentence, StringComparison.Ordinal);
+        Assert.Contains("whistles", Found(made, "curve-unsteady").Sentence.Us(), StringComparison.Ordinal);
         var once = Bare(28);
         once.Repeats = 1;
         once.Sound = lift => lift > 0.011 ? "whistles" : "steady";
@@ -160,7 +163,7 @@ public sealed class ShapeFaults(ITestOutputHelper output)
     {
         var made = Bare(seed);
         made.ExhaustShare = 0.5;
-        Assert.Contains("The exhaust is the weaker side, not this port", Found(made, "exhaust-intake-balance").Sentence, StringComparison.Ordinal);
+        Assert.Contains("The exhaust is the weaker side, not this port", Found(made, "exhaust-intake-balance").Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -168,7 +171,7 @@ public sealed class ShapeFaults(ITestOutputHelper output)
     {
         var made = Bare(29);
         made.ExhaustShare = 0.9;
-        Assert.Contains("The intake is the weaker side: work here", Found(made, "exhaust-intake-balance").Sentence, StringComparison.Ordinal);
+        Assert.Contains("The intake is the weaker side: work here", Found(made, "exhaust-intake-balance").Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -210,7 +213,7 @@ public sealed class ShapeFaults(ITestOutputHelper output)
         var port = made.Survey();
         foreach (var any in Catalogue.All.SelectMany(r => r.Look(port)))
         {
-            output.WriteLine($"{any.Confidence:F3} {any.Title}: {FindingWords.Show(any.Sentence, UnitSystem.UsCustomary)} | {FindingWords.Show(any.NextObservation, UnitSystem.UsCustomary)} | {(any.Suggestion is { } s ? FindingWords.Show(s.What + " " + FindingWords.Flow(s.Gain), UnitSystem.UsCustomary) : "")}");
+            output.WriteLine($"{any.Confidence:F3} {any.Title}: {any.Sentence.Us()} | {any.NextObservation.Us()} | {(any.Suggestion is { } s ? s.What.Us() : "")}");
         }
 
         return Assert.Single(PortFindings.Of(port), f => f.Rule.Key == key);

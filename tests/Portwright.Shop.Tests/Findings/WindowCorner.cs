@@ -1,4 +1,4 @@
-using Portwright.Shop.Findings;
+using Portwright.Shop.Diagnosis;
 
 namespace Portwright.Shop.Tests.Findings;
 

@@ -1,8 +1,9 @@
 using System.Text.Json;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
+using Portwright.Shop.Tests.Words;
 using Portwright.Shop.Units;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Tests.Plan;
 
@@ -18,9 +19,9 @@ public sealed class PlanInFullTests
         var plan = InFull(Bare);
         Assert.Equal(["Bore", "Stroke"], plan.Figures.Where(f => !f.IsAssumed).Select(f => f.Name));
         Assert.All(plan.Figures, f => Assert.True(double.IsFinite(f.Value) && (f.Value > 0 || f.Name is "Pin offset" or "Humidity"), f.Name));
-        Assert.All(plan.Figures.Where(f => f.IsAssumed && f.Why.Contains("common practice", StringComparison.Ordinal)), f => Assert.Equal(f.Why, f.Why.Trim()));
-        Assert.NotEmpty(plan.WeightsWhy);
-        Assert.NotEmpty(plan.FuelWhy);
+        Assert.All(plan.Figures.Where(f => f.IsAssumed && f.Why.Us().Contains("common practice", StringComparison.Ordinal)), f => Assert.Equal(f.Why.Us(), f.Why.Us().Trim()));
+        Assert.NotEmpty(plan.WeightsWhy.Us());
+        Assert.NotEmpty(plan.FuelWhy.Us());
     }
 
     [Fact]
@@ -44,7 +45,7 @@ public sealed class PlanInFullTests
         Assert.DoesNotContain(plan.Intake.Figures, f => f.IsAssumed);
         // Standard atmosphere at 1,500 m: 845.6 hPa (U.S. Standard Atmosphere 1976).
         Assert.InRange(plan.Air.Pressure.Value, 84_550, 84_570);
-        Assert.Contains("elevation", plan.Air.Pressure.Why, StringComparison.Ordinal);
+        Assert.Contains("elevation", plan.Air.Pressure.Why.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -126,7 +127,7 @@ public sealed class PlanInFullTests
     [Fact]
     public void What_no_engine_runs_with_is_refused_by_field_and_cure()
     {
-        void Refused(EnginePlan plan, string field) => Assert.Contains(PlanInFull.Of(plan).Problems, p => p.Field.StartsWith(field, StringComparison.Ordinal) && p.Words.StartsWith(field, StringComparison.Ordinal));
+        void Refused(EnginePlan plan, string field) => Assert.Contains(PlanInFull.Of(plan).Problems, p => p.Field.StartsWith(field, StringComparison.Ordinal) && p.Words.Us().StartsWith(field, StringComparison.Ordinal));
         Refused(Bare with { LowestSpeed = 1 }, "Lowest speed");
         Refused(Bare with { LowestSpeed = 9000 }, "Highest speed");
         Refused(Bare with { CompressionRatio = 1.05 }, "Compression ratio");
@@ -157,7 +158,7 @@ public sealed class PlanInFullTests
         Assert.Null(reading.Plan);
         var problem = Assert.Single(reading.Problems);
         Assert.Equal(field, problem.Field);
-        Assert.StartsWith(field, problem.Words, StringComparison.Ordinal);
-        Assert.Contains(words, FindingWords.Show(problem.Words, UnitSystem.UsCustomary), StringComparison.Ordinal);
+        Assert.StartsWith(field, problem.Words.Us(), StringComparison.Ordinal);
+        Assert.Contains(words, problem.Words.Us(), StringComparison.Ordinal);
     }
 }

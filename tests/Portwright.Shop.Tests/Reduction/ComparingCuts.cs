@@ -1,6 +1,7 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
+using Portwright.Shop.Tests.Words;
 
 namespace Portwright.Shop.Tests.Reduction;
 
@@ -101,7 +102,7 @@ public sealed class ComparingCuts
         Swept(bench, bench.Cut(1), 1.02, s => s);
         var sheet = Portwright.Shop.Sheets.PortSheet.Of(bench.Ledger, bench.PortId);
         Assert.Null(sheet.AgainstLast);
-        Assert.Contains(sheet.Remarks, r => r.StartsWith("Cut 0 was swept drawn, nothing fitted, bore adapter 101.6 mm", StringComparison.Ordinal));
+        Assert.Contains(sheet.Remarks, r => r.Us().StartsWith("Cut 0 was swept drawn, nothing fitted, bore adapter 101.6 mm", StringComparison.Ordinal));
     }
 
     [Fact]

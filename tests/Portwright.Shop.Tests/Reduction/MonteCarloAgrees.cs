@@ -2,7 +2,6 @@ using Portwright.Physics.Air;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Bench;
-using Portwright.Shop.Reduction;
 
 namespace Portwright.Shop.Tests.Reduction;
 

@@ -2,6 +2,7 @@ using Portwright.Physics.TestPiece;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Trials;
 using Portwright.Shop.Units;
 
 namespace Portwright.Shop.Tests.Reduction;

@@ -7,6 +7,7 @@ using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Runs;
 using Portwright.Shop.Tests.Findings;
+using Portwright.Shop.Tests.Words;
 
 namespace Portwright.Shop.Tests.Runs;
 
@@ -62,14 +63,14 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
         Assert.Equal(0, stations[0].Distance);
         Assert.All(stations.Zip(stations.Skip(1)), p => Assert.True(p.Second.Distance > p.First.Distance));
         Assert.True(stations.Count >= 6);
-        Assert.Contains(question.Remarks, r => r.Contains("held, not measured", StringComparison.Ordinal));
+        Assert.Contains(question.Remarks, r => r.Us().Contains("held, not measured", StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_cam_further_into_overlap_needs_more_room_over_the_piston_and_it_is_said()
     {
         var question = Of(new MadePort(13) { Plan = Plan, RingsAt = [], Places = [] });
-        Assert.Contains("valve needs", question.Cautions[0], StringComparison.Ordinal);
+        Assert.Contains("valve needs", question.Cautions[0].Us(), StringComparison.Ordinal);
         double Room(double centre) => PistonGap.UsualIntake - PistonGap.Least(
             ValveLift.OfIntake(new(0.0085, 270 * Math.PI / 180, 220 * Math.PI / 180, centre * Math.PI / 180) { RockerRatio = 1.5 }, out _)!, question.Plan.Throw, 0, 0).Gap;
         Assert.True(Room(100) > Room(108) + 0.0005);
@@ -80,7 +81,7 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
     public void Without_an_exhaust_sweep_the_usual_balance_stands_in_and_is_said()
     {
         var question = Of(new MadePort(14) { Plan = Plan, RingsAt = [], Places = [], ExhaustShare = null });
-        Assert.Contains(question.Remarks, r => r.StartsWith("No exhaust was swept", StringComparison.Ordinal));
+        Assert.Contains(question.Remarks, r => r.Us().StartsWith("No exhaust was swept", StringComparison.Ordinal));
         Assert.Equal(0.75 * question.Intake.Areas[^1].Value, question.Exhaust.Areas[^1].Value, 1e-12);
     }
 
@@ -95,7 +96,7 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
         var both = Question(bench).Intake;
         Assert.Equal(forwards.WithTheStream, both.Side.Areas.WithTheStream);
         Assert.Equal(0.8, both.Side.Areas.Backwards![^1] / forwards.WithTheStream[^1], 0.03);
-        Assert.Contains(both.Remarks, r => r.Contains("swept both ways", StringComparison.Ordinal));
+        Assert.Contains(both.Remarks, r => r.Us().Contains("swept both ways", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -104,7 +105,7 @@ public sealed class EngineQuestionTests(ITestOutputHelper output)
         var bench = new SimulatedBench(Ranges.OfEachKind[1]);
         var reductions = new Reductions(bench.Ledger);
         Assert.Null(EngineQuestion.Of(PlanInFull.Of(Plan), EngineChoice.Of(reductions, bench.JobId).Pair(reductions), out var problems));
-        Assert.Contains("Sweep an intake first.", Assert.Single(problems).Words, StringComparison.Ordinal);
+        Assert.Contains("Sweep an intake first.", Assert.Single(problems).Words.Us(), StringComparison.Ordinal);
     }
 
     private static EngineQuestion Of(MadePort made) => Question(made.Bench(out _, out _));

@@ -3,6 +3,8 @@ using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
+using Portwright.Shop.Tests.Words;
+using Portwright.Shop.Trials;
 using Portwright.Shop.Units;
 
 namespace Portwright.Shop.Tests.Sheets;
@@ -29,7 +31,7 @@ public sealed class PortSheetTests
         Read(bench, bench.Sweep(bench.Cut(0)), 1, Lifts[..3]);
         var sheet = PortSheet.Of(bench.Ledger, bench.PortId);
         Assert.Null(sheet.Cam!.Flow);
-        Assert.Contains(sheet.Remarks, r => r.Contains("was not tested", StringComparison.Ordinal));
+        Assert.Contains(sheet.Remarks, r => r.Us().Contains("was not tested", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -37,8 +39,8 @@ public sealed class PortSheetTests
     {
         var (bench, _) = TwoCuts();
         var remarks = PortSheet.Of(bench.Ledger, bench.PortId).Remarks;
-        Assert.Contains(remarks, r => r.StartsWith("No leak test", StringComparison.Ordinal));
-        Assert.Contains(remarks, r => r.StartsWith("The bench was not checked", StringComparison.Ordinal));
+        Assert.Contains(remarks, r => r.Us().StartsWith("No leak test", StringComparison.Ordinal));
+        Assert.Contains(remarks, r => r.Us().StartsWith("The bench was not checked", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.IO.Compression;
 using System.Text;
 using CsCheck;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Units;
 using Portwright.Store.Import;
 

@@ -1,3 +1,4 @@
+using Portwright.Shop.Bench;
 using Portwright.Shop.Units;
 using Portwright.Store.Import;
 

@@ -31,6 +31,7 @@ internal static class Junction
             (least, most) = (Math.Min(least, closed), Math.Max(most, closed));
         }
 
+        // A loop of its own, not Root: each try works out every pipe at once into memory of the caller's, at every step of a run.
         // Between the least and the most closed-end pressure: at the least all pipes give, at the most all take.
         double low = Math.Max(least, 1e-6 * most), high = most, p = Math.Clamp(sum / weight, low, high);
         var mixture = Meet(branches, p, streams);

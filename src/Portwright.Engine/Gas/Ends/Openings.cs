@@ -91,6 +91,7 @@ internal static unsafe class Openings<T>
             var restHeat = restPressure / restDensity;
             var end = new End(density, velocity, pressure, sound, k, outward, share, restPressure, restHeat);
             var balance = end.Balance(T.MultiplyAdd(sign, x, closed), out _, out _, out _);
+            // A loop of its own, not Root: the openings of several runs are solved at once, one a lane.
             T low = zero, high = span;
             var step = zero - balance / (a + two * b * x + tiny);
             for (var attempt = 0; attempt < MostTries; attempt++)

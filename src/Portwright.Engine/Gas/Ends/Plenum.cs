@@ -9,6 +9,7 @@ public sealed class Plenum : Reservoir
     /// <param name="volume">m3, above zero.</param>
     /// <param name="gas">The same gas as in the pipes joined to it.</param>
     /// <param name="start">What it holds at first.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
     public Plenum(double volume, PerfectGas gas, GasAtRest start)
     {
         Volume = Require.Positive(volume, nameof(volume), "m3");
@@ -18,6 +19,7 @@ public sealed class Plenum : Reservoir
         BurntMass = Require.Between(start.Burnt, 0, 1, nameof(start.Burnt), "(no unit)") * Mass;
     }
 
+    /// <summary>m3.</summary>
     public double Volume { get; }
 
     /// <summary>kg.</summary>
@@ -32,6 +34,7 @@ public sealed class Plenum : Reservoir
     public GasAtRest Gas => At(0);
 
     /// <summary>Half a step ahead along the last step's rates: second order in time without a second pass.</summary>
+    /// <param name="step">s, above zero.</param>
     public override GasAtRest Midway(double step) => At(0.5 * step);
 
     public override void Take(double mass, double energy, double burntMass, double step)

@@ -11,6 +11,7 @@ public readonly record struct GasAtRest(double Pressure, double Temperature, dou
 public abstract class Reservoir
 {
     /// <summary>The gas in the middle of a step of <paramref name="step"/> seconds that begins now. It may be asked several times before a step is taken.</summary>
+    /// <param name="step">s, above zero.</param>
     public abstract GasAtRest Midway(double step);
 
     /// <summary>Takes what flowed in during a step; negative what flowed out.</summary>
@@ -22,6 +23,8 @@ public abstract class Reservoir
 }
 
 /// <summary>The air around: it does not change.</summary>
+/// <param name="air">Its state.</param>
+/// <exception cref="ArgumentOutOfRangeException">A pressure or temperature that is not above zero, or a burnt fraction that is not 0 to 1.</exception>
 public sealed class Room(GasAtRest air) : Reservoir
 {
     public GasAtRest Air { get; } = new(
@@ -35,8 +38,10 @@ public sealed class Room(GasAtRest air) : Reservoir
     /// <summary>All energy taken so far, J.</summary>
     public double EnergyTaken { get; private set; }
 
+    /// <summary>All burnt gas taken so far, kg.</summary>
     public double BurntMassTaken { get; private set; }
 
+    /// <param name="step">s, above zero.</param>
     public override GasAtRest Midway(double step) => Air;
 
     public override void Take(double mass, double energy, double burntMass, double step)

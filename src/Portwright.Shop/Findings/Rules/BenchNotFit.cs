@@ -2,23 +2,24 @@ using Portwright.Physics.Statistics;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
 /// <summary>The bench was not checked, or its check says look or stop.</summary>
 public sealed record BenchNotFit() : FindingRule("bench-not-fit", "The bench is not fit today")
 {
-    public override string Evidence => "A sweep, and the morning check of its bench: leak test and check plate.";
+    public override Sentence Evidence => $"A sweep, and the morning check of its bench: leak test and check plate.";
 
-    public override string Test => "No check on the day of the sweep, or one that lacks its leak test or plate: that is certain. A plate off its certificate or out of its control chart, or a leak over half a percent of the smallest plate: with its probability. A chart too young for limits says nothing.";
+    public override Sentence Test => $"No check on the day of the sweep, or one that lacks its leak test or plate: that is certain. A plate off its certificate or out of its control chart, or a leak over half a percent of the smallest plate: with its probability. A chart too young for limits says nothing.";
 
-    public override string ElseExplains => "The wrong plate, or the right one on the wrong range; a plug left out; fluid off zero.";
+    public override Sentence ElseExplains => $"The wrong plate, or the right one on the wrong range; a plug left out; fluid off zero.";
 
-    public override string LookFirst => "Zero, leak and plate again, five minutes, before the next sweep.";
+    public override Sentence LookFirst => $"Zero, leak and plate again, five minutes, before the next sweep.";
 
-    public override string Cut => "Nothing on the word of this day's readings.";
+    public override Sentence Cut => $"Nothing on the word of this day's readings.";
 
-    public override string Risk => "A gain or a loss that is the bench's is taken for the port's.";
+    public override Sentence Risk => $"A gain or a loss that is the bench's is taken for the port's.";
 
     public override string Source => "Control charts: Western Electric, Statistical Quality Control Handbook (1956); the leak's limit: common practice, no source";
 
@@ -34,7 +35,7 @@ public sealed record BenchNotFit() : FindingRule("bench-not-fit", "The bench is 
         if (port.Sheet.Morning is not { } morning || morning.Mornings[^1].Check.Fact.Date != day)
         {
             yield return Found(
-                "The bench was not checked on the day of this sweep.", 1, [flow.Sweeps[^1].Sweep.Id], "A leak test and one check plate, before the next sweep.");
+                $"The bench was not checked on the day of this sweep.", 1, [flow.Sweeps[^1].Sweep.Id], $"A leak test and one check plate, before the next sweep.");
             yield break;
         }
 
@@ -42,12 +43,12 @@ public sealed record BenchNotFit() : FindingRule("bench-not-fit", "The bench is 
         if (confidence > 0)
         {
             yield return Found(
-                string.Join(" ", morning.Words), confidence, [morning.Mornings[^1].Check.Id, flow.Sweeps[^1].Sweep.Id],
-                morning.Mornings[^1].PlateRatio.Count == 0 ? "One check plate near this port's flow." : "The same plate again, taken off and put on anew.");
+                Sentence.Plain(string.Join(" ", morning.Words)), confidence, [morning.Mornings[^1].Check.Id, flow.Sweeps[^1].Sweep.Id],
+                morning.Mornings[^1].PlateRatio.Count == 0 ? (Sentence)$"One check plate near this port's flow." : $"The same plate again, taken off and put on anew.");
         }
     }
 
-    private Finding Found(string sentence, double confidence, IReadOnlyList<Guid> behind, string next) =>
+    private Finding Found(Sentence sentence, double confidence, IReadOnlyList<Guid> behind, Sentence next) =>
         new(this, FindingKind.Measurement, sentence, confidence, null, null, behind, next);
 
     /// <summary>The surest of all that speaks against the bench; 0 where nothing does.</summary>

@@ -1,7 +1,8 @@
-using System.Globalization;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
 using Portwright.Shop.Sections;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -12,8 +13,8 @@ public sealed record BowlTooLarge() : FindingRule("bowl-too-large", "The bowl is
     public const double MuchLarger = 1.2;
 
     /// <summary>
-    /// Half angle of a cone up to which turbulent flow stays on its wall, rad: seven degrees, R. S. Azad, Exp. Therm. Fluid Sci. 13 (1996) 318-337 (a review), from
-    /// memory; the stall charts in White, Fluid Mechanics, say much the same. A port that turns at the same place bears less, not more.
+    /// Half angle of a cone up to which turbulent flow stays on its wall, rad: seven degrees, R. S. Azad, Exp. Therm. Fluid Sci. 13 (1996) 318-337, one of
+    /// four papers named for it in a later one; itself not opened (docs/theory/sources.md). The stall charts in White, Fluid Mechanics, say much the same (from memory). A port that turns at the same place bears less, not more.
     /// </summary>
     public const double AttachedHalfAngle = 7 * Math.PI / 180;
 
@@ -23,24 +24,24 @@ public sealed record BowlTooLarge() : FindingRule("bowl-too-large", "The bowl is
     /// <summary>Share of the port's loss a blended bowl takes away, and its doubt; judgement, no source.</summary>
     private const double Blended = 0.12, BlendedDoubt = 0.07;
 
-    public override string Evidence => "Sections at the bowl, at the station before it and at the throat (or the throat's diameter with the valve).";
+    public override Sentence Evidence => $"Sections at the bowl, at the station before it and at the throat (or the throat's diameter with the valve).";
 
-    public override string Test => "The bowl's section is more than 1.2 times the throat's, and the way from the section before opens by more than seven degrees to the axis (round sections of the same areas); the two probabilities multiply. The step from bowl to throat is shown.";
+    public override Sentence Test => $"The bowl's section is more than 1.2 times the throat's, and the way from the section before opens by more than seven degrees to the axis (round sections of the same areas); the two probabilities multiply. The step from bowl to throat is shown.";
 
-    public override string ElseExplains => "The guide boss stands in the bowl and its section was measured round it; a section measured slanting; an oval bowl that only grows sideways where the air turns.";
+    public override Sentence ElseExplains => $"The guide boss stands in the bowl and its section was measured round it; a section measured slanting; an oval bowl that only grows sideways where the air turns.";
 
-    public override string LookFirst => "A ball and a flag in the bowl, floor and roof: where the air is off, the flow rises with the ball. Measure the bowl square to the centreline.";
+    public override Sentence LookFirst => $"A ball and a flag in the bowl, floor and roof: where the air is off, the flow rises with the ball. Measure the bowl square to the centreline.";
 
-    public override string Cut => "Nothing in the bowl itself. Lengthen the way into it (open the section before by its roof and sides), take the step under the seat off by blending the throat, or build the bowl up.";
+    public override Sentence Cut => $"Nothing in the bowl itself. Lengthen the way into it (open the section before by its roof and sides), take the step under the seat off by blending the throat, or build the bowl up.";
 
-    public override string Risk => "A bowl opened further grows the volume and slows the air right before it has to turn; water lies close round the bowl.";
+    public override Sentence Risk => $"A bowl opened further grows the volume and slows the air right before it has to turn; water lies close round the bowl.";
 
-    public override string Source => "Seven degrees: Azad, Exp. Therm. Fluid Sci. 13 (1996), from memory. Bowl over throat: common practice, no source";
+    public override string Source => "Seven degrees: Azad, Exp. Therm. Fluid Sci. 13 (1996). Bowl over throat: common practice, no source";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        if (port.Marked("bowl") is not { Section: { } bowl } at
+        if (port.At(StationRole.Bowl) is not { Section: { } bowl } at
             || port.Stations.LastOrDefault(s => s.Section is not null && s.Distance < at.Distance) is not { Section: { } before } from
             || Throat(port) is not { } throat)
         {
@@ -54,13 +55,13 @@ public sealed record BowlTooLarge() : FindingRule("bowl-too-large", "The bowl is
         yield return new Finding(
             this,
             FindingKind.Port,
-            string.Create(CultureInfo.InvariantCulture, $"The bowl is {larger.Value:0.00} times the throat and opens by {angle.Value * 180 / Math.PI:0.#} degrees from {from.Letter}, where air bears about {AttachedHalfAngle * 180 / Math.PI:0}; the step down to the throat is {FindingWords.Length(step)} all round."),
+            $"The bowl is {larger.Value:0.00} times the throat and opens by {angle.Value * 180 / Math.PI:0.#} degrees from {from.Letter}, where air bears about {AttachedHalfAngle * 180 / Math.PI:0}; the step down to the throat is {Quantity.Length(step)} all round.",
             size * opening,
             at.Station,
             null,
             [bowl.Section.Id, before.Section.Id, throat.Behind],
             size < opening
-                ? $"Measure the bowl at {at.Letter} again, by widths at more heights."
+                ? (Sentence)$"Measure the bowl at {at.Letter} again, by widths at more heights."
                 : $"Measure one more section between {from.Letter} and {at.Letter}: it shows where the port opens too fast.",
             JudgedCut.Of(
                 port,
@@ -70,14 +71,14 @@ public sealed record BowlTooLarge() : FindingRule("bowl-too-large", "The bowl is
 
     private static (Estimate Area, Guid Behind)? Throat(PortSurvey port)
     {
-        if (port.Marked("throat")?.Section is { } section)
+        if (port.At(StationRole.Throat)?.Section is { } section)
         {
             return (section.Area, section.Section.Id);
         }
 
         return port.Sheet.Port is { Fact.Valve.ThroatDiameter: > 0 and var throat } owner
             ? (Estimate.Exact(Math.PI / 4 * throat * throat).With(new Contribution(
-                $"throat of port {owner.Id:N}", Math.PI / 2 * throat * (port.Sheet.Bench?.Fact.Doubt.Calliper ?? Record.BenchDoubt.Unknown.Calliper), double.PositiveInfinity, ContributionKind.Geometry)), owner.Id)
+                $"throat of port {owner.Id:N}", Math.PI / 2 * throat * (port.Sheet.Bench?.Fact.Doubt.Calliper ?? BenchDoubt.Unknown.Calliper), double.PositiveInfinity, ContributionKind.Geometry)), owner.Id)
             : null;
     }
 

@@ -1,5 +1,6 @@
 using Portwright.Shop.Rings;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -9,17 +10,17 @@ public sealed record ClosureFails() : FindingRule("closure-fails", "The ring doe
     /// <summary>Rings that miss by about the same share share a cause: within this of each other; common practice, no source.</summary>
     public const double Alike = 0.04;
 
-    public override string Evidence => "A ring, its section, and the flow of the bench meanwhile.";
+    public override Sentence Evidence => $"A ring, its section, and the flow of the bench meanwhile.";
 
-    public override string Test => "The map's mean times area and density is held against the bench's flow: the difference is outside the doubt of both at 95 percent, with the number of rings in hand.";
+    public override Sentence Test => $"The map's mean times area and density is held against the bench's flow: the difference is outside the doubt of both at 95 percent, with the number of rings in hand.";
 
-    public override string ElseExplains => "A section measured wrong; a probe factor never checked; a lift or test pressure other than written down; a probe not along the air; a leak between ring and meter.";
+    public override Sentence ElseExplains => $"A section measured wrong; a probe factor never checked; a lift or test pressure other than written down; a probe not along the air; a leak between ring and meter.";
 
-    public override string LookFirst => "Whether the other rings miss alike: then it is the probe or the bench. One ring alone: its section or its readings.";
+    public override Sentence LookFirst => $"Whether the other rings miss alike: then it is the probe or the bench. One ring alone: its section or its readings.";
 
-    public override string Cut => "Nothing: this says something about the measurement, not about the port.";
+    public override Sentence Cut => $"Nothing: this says something about the measurement, not about the port.";
 
-    public override string Risk => "Cutting by speeds that are off moves metal where none should go.";
+    public override Sentence Risk => $"Cutting by speeds that are off moves metal where none should go.";
 
     public override string Source => "Closure of a traverse against a meter: ISO 3966:2008; doubt of the map: docs/theory/rings.md; several rings: Bonferroni";
 
@@ -41,13 +42,13 @@ public sealed record ClosureFails() : FindingRule("closure-fails", "The ring doe
             yield return new Finding(
                 this,
                 FindingKind.Measurement,
-                $"The map carries {FindingWords.Percent(Math.Abs(closure.Relative))} {(closure.Relative > 0 ? "more" : "less")} than the bench measured; their doubt allows {FindingWords.Percent(closure.RelativeExpanded)}. {Suggests(ring, closure.Relative > 0, alike, others.Count)}",
+                $"The map carries {Quantity.Share(Math.Abs(closure.Relative))} {(closure.Relative > 0 ? "more" : "less")} than the bench measured; their doubt allows {Quantity.Share(closure.RelativeExpanded)}. {Suggests(ring, closure.Relative > 0, alike, others.Count)}",
                 1 - chance,
                 ring.Station,
                 null,
                 [.. ring.Readings.Select(r => r.Reading.Id), ring.Ring.Id, ring.Section.Section.Id],
                 alike
-                    ? "Read the probe in the middle of a straight pipe of known size on this bench: it shows the probe's factor."
+                    ? (Sentence)$"Read the probe in the middle of a straight pipe of known size on this bench: it shows the probe's factor."
                     : $"Measure the section at {ring.Station.Fact.Letter} again, then read the ring's middle once more with the lift set anew.");
         }
     }

@@ -2,6 +2,7 @@ using Portwright.Physics.Statistics;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -11,17 +12,17 @@ public sealed record CurveUnsteady() : FindingRule("curve-unsteady", "The flow i
     /// <summary>Repeats of one lift are a sign where they really scatter this many times as much as the others'; common practice, no source.</summary>
     public const double MuchMore = 2;
 
-    public override string Evidence => "A sweep with five lifts or more, repeats where there are any, and what was heard.";
+    public override Sentence Evidence => $"A sweep with five lifts or more, repeats where there are any, and what was heard.";
 
-    public override string Test => "At each lift, from the doubt of its readings: the flow lies off the smooth curve through its neighbours by more than 1.5 percent; or it falls from the lift before; or its repeats scatter more than twice as much as those of all other lifts together (ratio of variances, for as many lifts as there are). What was heard counts (k + 1/2)/(n + 1) for k of n readings. The odds of the surest number and of the sound multiply.";
+    public override Sentence Test => $"At each lift, from the doubt of its readings: the flow lies off the smooth curve through its neighbours by more than 1.5 percent; or it falls from the lift before; or its repeats scatter more than twice as much as those of all other lifts together (ratio of variances, for as many lifts as there are). What was heard counts (k + 1/2)/(n + 1) for k of n readings. The odds of the surest number and of the sound multiply.";
 
-    public override string ElseExplains => "A slip of the dial or of the pen at one lift; a change of the meter's range there; a valve that rattles on its stem or a spring that sings, not the air.";
+    public override Sentence ElseExplains => $"A slip of the dial or of the pen at one lift; a change of the meter's range there; a valve that rattles on its stem or a spring that sings, not the air.";
 
-    public override string LookFirst => "Repeat that lift from above and from below: a slip goes, a stall of the air stays and often differs between the two.";
+    public override Sentence LookFirst => $"Repeat that lift from above and from below: a slip goes, a stall of the air stays and often differs between the two.";
 
-    public override string Cut => "Nothing on this alone. Find the place first: ball and flag on the short side and behind the guide boss at a lift inside the band.";
+    public override Sentence Cut => $"Nothing on this alone. Find the place first: ball and flag on the short side and behind the guide boss at a lift inside the band.";
 
-    public override string Risk => "Cutting after a noise. An unsteady port also reads unsteady, so that small gains drown.";
+    public override Sentence Risk => $"Cutting after a noise. An unsteady port also reads unsteady, so that small gains drown.";
 
     public override string Source => "Off the curve: difference against its own doubt (JCGM 100:2008). Scatter: Fisher's ratio of variances. Sound: Jeffreys' prior for a share. Listening itself: common practice, no source";
 
@@ -49,41 +50,41 @@ public sealed record CurveUnsteady() : FindingRule("curve-unsteady", "The flow i
         yield return new Finding(
             this,
             FindingKind.Port,
-            $"{(from == to ? $"At {FindingWords.Lift(from)}" : $"From {FindingWords.Lift(from)} to {FindingWords.Lift(to)}")}: {string.Join("; ", signs.Select(s => s.Words).Distinct())}.",
+            $"{(from == to ? (Sentence)$"At {Quantity.Lift(from)}" : $"From {Quantity.Lift(from)} to {Quantity.Lift(to)}")}: {Sentence.Join("; ", signs.Select(s => s.Words).Distinct())}.",
             double.IsPositiveInfinity(odds) ? 1 : odds / (1 + odds),
             null,
             null,
             [.. flow.Sweeps.Select(s => s.Sweep.Id)],
             from == to
-                ? $"Repeat {FindingWords.Lift(from)} three times, coming from above and from below."
-                : $"Sweep from {FindingWords.Lift(from)} to {FindingWords.Lift(to)} in half the steps, up and down.");
+                ? (Sentence)$"Repeat {Quantity.Lift(from)} three times, coming from above and from below."
+                : $"Sweep from {Quantity.Lift(from)} to {Quantity.Lift(to)} in half the steps, up and down.");
     }
 
-    private static IEnumerable<(double From, double To, string Words, double Probability, bool Sound)> Signs(FlowCurve curve, CurveSteadiness steadiness)
+    private static IEnumerable<(double From, double To, Sentence Words, double Probability, bool Sound)> Signs(FlowCurve curve, CurveSteadiness steadiness)
     {
         foreach (var kink in steadiness.Kinks)
         {
             var allowed = CurveSteadiness.SmoothShare * kink.Off.Value / kink.Share;
             var side = kink.Off.Value < 0 ? -1 : 1;
             yield return (kink.Lift, kink.Lift,
-                $"the flow at {FindingWords.Lift(kink.Lift)} lies {FindingWords.Percent(Math.Abs(kink.Share))} {(side < 0 ? "under" : "over")} the curve of its neighbours",
+                $"the flow at {Quantity.Lift(kink.Lift)} lies {Quantity.Share(Math.Abs(kink.Share))} {(side < 0 ? "under" : "over")} the curve of its neighbours",
                 Confidence.Above(kink.Off.Scale(side), allowed),
                 false);
         }
 
         foreach (var (from, to, fall) in steadiness.Falls)
         {
-            yield return (from, to, $"the flow falls by {FindingWords.Flow(fall.Of.Scale(-1))} from {FindingWords.Lift(from)} to {FindingWords.Lift(to)}", 1 - fall.ProbabilityOfGain, false);
+            yield return (from, to, $"the flow falls by {Quantity.Flow(fall.Of.Scale(-1))} from {Quantity.Lift(from)} to {Quantity.Lift(to)}", 1 - fall.ProbabilityOfGain, false);
         }
 
         foreach (var (lift, ratio, probability) in Scattered(curve))
         {
-            yield return (lift, lift, FormattableString.Invariant($"the repeats at {FindingWords.Lift(lift)} scatter {ratio:0.#} times as much as those of the other lifts"), probability, false);
+            yield return (lift, lift, $"the repeats at {Quantity.Lift(lift)} scatter {ratio:0.#} times as much as those of the other lifts", probability, false);
         }
 
         foreach (var (lift, sound) in steadiness.Sounds)
         {
-            yield return (lift, lift, $"it {sound} at {FindingWords.Lift(lift)}", 0.5, true);
+            yield return (lift, lift, $"it {sound} at {Quantity.Lift(lift)}", 0.5, true);
         }
     }
 

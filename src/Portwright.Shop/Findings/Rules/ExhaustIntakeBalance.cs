@@ -1,6 +1,7 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -10,17 +11,17 @@ public sealed record ExhaustIntakeBalance() : FindingRule("exhaust-intake-balanc
     /// <summary>Exhaust flow over intake flow, each at its cam's lift; common practice, no source.</summary>
     public const double Least = 0.65, Most = 0.80;
 
-    public override string Evidence => "Every port of the cylinder swept up to its cam's lift; both cams in the engine plan.";
+    public override Sentence Evidence => $"Every port of the cylinder swept up to its cam's lift; both cams in the engine plan.";
 
-    public override string Test => "Exhaust flow over intake flow, each at its own cam's lift and at one test pressure, is under 65 or over 80 percent; probability from the doubt of both sweeps, less what they share.";
+    public override Sentence Test => $"Exhaust flow over intake flow, each at its own cam's lift and at one test pressure, is under 65 or over 80 percent; probability from the doubt of both sweeps, less what they share.";
 
-    public override string ElseExplains => "An exhaust tested without a pipe stub, or an intake without its radius at the entry: each costs several percent. Supercharging, nitrous oxide and long exhaust timing want another balance.";
+    public override Sentence ElseExplains => $"An exhaust tested without a pipe stub, or an intake without its radius at the entry: each costs several percent. Supercharging, nitrous oxide and long exhaust timing want another balance.";
 
-    public override string LookFirst => "Whether both were tested with what the engine will have on them, and the range of the meter for the exhaust.";
+    public override Sentence LookFirst => $"Whether both were tested with what the engine will have on them, and the range of the meter for the exhaust.";
 
-    public override string Cut => "The weaker side, where its own findings point. The stronger side is left alone.";
+    public override Sentence Cut => $"The weaker side, where its own findings point. The stronger side is left alone.";
 
-    public override string Risk => "Work on the side that is already strong gains nothing at the crank and costs wall.";
+    public override Sentence Risk => $"Work on the side that is already strong gains nothing at the crank and costs wall.";
 
     public override string Source => "Exhaust 65 to 80 percent of intake: common practice, no source";
 
@@ -49,7 +50,7 @@ public sealed record ExhaustIntakeBalance() : FindingRule("exhaust-intake-balanc
         yield return new Finding(
             this,
             FindingKind.Port,
-            $"The exhaust of cylinder {port.Sheet.Port.Fact.Cylinder} flows {FindingWords.Flow(exhaust)}, the intake {FindingWords.Flow(intake)}, each at its cam's lift: {FindingWords.Percent(share.Value)}; usual is {Least * 100:0} to {Most * 100:0}. The {(weak == PortKind.Exhaust ? "exhaust" : "intake")} is the weaker side{(weak == port.Sheet.Port.Fact.Kind ? ": work here" : ", not this port")}.",
+            $"The exhaust of cylinder {port.Sheet.Port.Fact.Cylinder} flows {Quantity.Flow(exhaust)}, the intake {Quantity.Flow(intake)}, each at its cam's lift: {Quantity.Share(share.Value)}; usual is {Least * 100:0} to {Most * 100:0}. The {(weak == PortKind.Exhaust ? "exhaust" : "intake")} is the weaker side{(weak == port.Sheet.Port.Fact.Kind ? ": work here" : ", not this port")}.",
             Math.Max(low, high),
             null,
             null,

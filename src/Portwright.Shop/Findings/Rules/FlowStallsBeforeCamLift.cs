@@ -1,5 +1,6 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -9,17 +10,17 @@ public sealed record FlowStallsBeforeCamLift() : FindingRule("stalls-before-cam-
     /// <summary>A step of lift that gains less than this share of the flow gives nothing any more; common practice, no source.</summary>
     public const double Flat = 0.01;
 
-    public override string Evidence => "A sweep past half of the cam's net lift, the cam in the engine plan.";
+    public override Sentence Evidence => $"A sweep past half of the cam's net lift, the cam in the engine plan.";
 
-    public override string Test => "Over the last step of lift under the cam's lift the flow gains less than 1 percent, with its probability, while the valve window still opens by more than that.";
+    public override Sentence Test => $"Over the last step of lift under the cam's lift the flow gains less than 1 percent, with its probability, while the valve window still opens by more than that.";
 
-    public override string ElseExplains => "The throat has taken over from the window, which is as it should be; a bench range at its end; air torn off (look for it).";
+    public override Sentence ElseExplains => $"The throat has taken over from the window, which is as it should be; a bench range at its end; air torn off (look for it).";
 
-    public override string LookFirst => "Whether the throat takes over below this lift (the sheet says at which); a ball on the short side at this lift.";
+    public override Sentence LookFirst => $"Whether the throat takes over below this lift (the sheet says at which); a ball on the short side at this lift.";
 
-    public override string Cut => "The place that chokes: pinch, short side or throat, by what balls and sections say. Not the seat.";
+    public override Sentence Cut => $"The place that chokes: pinch, short side or throat, by what balls and sections say. Not the seat.";
 
-    public override string Risk => "Cutting for high lift an engine hardly uses; port volume grows and low-speed torque goes.";
+    public override Sentence Risk => $"Cutting for high lift an engine hardly uses; port volume grows and low-speed torque goes.";
 
     public override string Source => "common practice, no source";
 
@@ -49,11 +50,11 @@ public sealed record FlowStallsBeforeCamLift() : FindingRule("stalls-before-cam-
         yield return new Finding(
             this,
             FindingKind.Port,
-            $"From {FindingWords.Lift(before.Lift)} to {FindingWords.Lift(last.Lift)} of lift the flow changes by {FindingWords.Flow(step)}; the cam lifts to {FindingWords.Lift(cam.Lift)}.",
+            $"From {Quantity.Lift(before.Lift)} to {Quantity.Lift(last.Lift)} of lift the flow changes by {Quantity.Flow(step)}; the cam lifts to {Quantity.Lift(cam.Lift)}.",
             Confidence.Below(step, Flat * before.Flow.Value),
             null,
             null,
             [.. flow.Sweeps.Select(s => s.Sweep.Id)],
-            $"A ball on the short side at {FindingWords.Lift(last.Lift)} tells whether the air leaves there.");
+            $"A ball on the short side at {Quantity.Lift(last.Lift)} tells whether the air leaves there.");
     }
 }

@@ -1,6 +1,7 @@
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -19,19 +20,20 @@ public sealed record GuideBossWake() : FindingRule("guide-boss-wake", "The guide
     /// <summary>Hours to each side of 12 that lie behind the boss.</summary>
     private const double Behind = 1;
 
-    public override string Evidence => "On the roof of the bend or in the bowl: probe readings, a ball, or two flags.";
+    public override Sentence Evidence => $"On the roof of the bend or in the bowl: probe readings, a ball, or two flags.";
 
-    public override string Test => "The probe shows less than four fifths of what even air would show there, or the ball loses less than two thirds of its due; flags that swing, hang or turn back there add their odds: 8 in 10 do so in a wake, 1 in 10 in sound air. One flag alone does not carry the finding, two do.";
+    public override Sentence Test => $"The probe shows less than four fifths of what even air would show there, or the ball loses less than two thirds of its due; flags that swing, hang or turn back there add their odds: 8 in 10 do so in a wake, 1 in 10 in sound air. One flag alone does not carry the finding, two do.";
 
-    public override string ElseExplains => "A bowl too large for its air; a flag too long, or held in the hand's own wake; the stem, which no shaping takes away.";
+    public override Sentence ElseExplains => $"A bowl too large for its air; a flag too long, or held in the hand's own wake; the stem, which no shaping takes away.";
 
-    public override string LookFirst => "A flag beside the boss at each side: still there and swinging behind it is a wake; swinging everywhere is something else.";
+    public override Sentence LookFirst => $"A flag beside the boss at each side: still there and swinging behind it is a wake; swinging everywhere is something else.";
 
-    public override string Cut => "Thin the boss at its sides and draw it out to a tail behind, like a drop; fair its front into the roof. Leave the guide its length.";
+    public override Sentence Cut => $"Thin the boss at its sides and draw it out to a tail behind, like a drop; fair its front into the roof. Leave the guide its length.";
 
-    public override string Risk => "The guide loses support and heat has a longer way out of the valve; more so on the exhaust. Water is often right beside the boss.";
+    public override Sentence Risk => $"The guide loses support and heat has a longer way out of the valve; more so on the exhaust. Water is often right beside the boss.";
 
-    public override string Source => "Wakes behind blunt and drawn-out bodies: Hoerner, Fluid-Dynamic Drag (1965), from memory; the share taken: common practice, no source";
+    // The book is cited from memory: docs/theory/sources.md.
+    public override string Source => "Wakes behind blunt and drawn-out bodies: Hoerner, Fluid-Dynamic Drag (1965); the share taken: common practice, no source";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
@@ -47,7 +49,7 @@ public sealed record GuideBossWake() : FindingRule("guide-boss-wake", "The guide
             }
 
             var unsteady = flags.Where(f => f.Fact.Steadiness is Steadiness.Swings or Steadiness.Hangs or Steadiness.TurnsBack).ToList();
-            var seen = new List<string>();
+            var seen = new List<Sentence>();
             if (air is not null)
             {
                 seen.Add($"the probe shows {air.Words}");
@@ -63,11 +65,11 @@ public sealed record GuideBossWake() : FindingRule("guide-boss-wake", "The guide
                 seen.Add($"{unsteady.Count} of {flags.Count} {(flags.Count == 1 ? "flag" : "flags")} there {(unsteady.Count == 1 ? "does" : "do")} not stand still");
             }
 
-            var next = FindingWords.Bearing(12);
+            var next = Bearings.Words(12);
             yield return new Finding(
                 this,
                 FindingKind.Port,
-                FindingWords.Sentence([.. seen]),
+                Sentence.Join("; ", seen).Whole(),
                 Confidence.Either(
                     air is null ? 0 : Confidence.Below(air.OverEven, Slow),
                     Confidence.Either(ball?.Little ?? 0, ByFlags(unsteady.Count, flags.Count - unsteady.Count))),

@@ -1,6 +1,7 @@
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -13,17 +14,17 @@ public sealed record LazyCorner() : FindingRule("lazy-floor-or-corner", "The flo
     /// <summary>How far a bearing (hours) must be from roof, centre side and cylinder-wall side to count as floor or corner.</summary>
     private const double OffTheSides = 0.75;
 
-    public override string Evidence => "A ring with readings at the floor and in the corners, or a ball held there with readings without it before and after.";
+    public override Sentence Evidence => $"A ring with readings at the floor and in the corners, or a ball held there with readings without it before and after.";
 
-    public override string Test => "The probe shows less than three quarters of what even air would show at that depth, or the ball loses less than two thirds of what air moving at that speed should cost. The probability is that at least one of the two is so.";
+    public override Sentence Test => $"The probe shows less than three quarters of what even air would show at that depth, or the ball loses less than two thirds of what air moving at that speed should cost. The probability is that at least one of the two is so.";
 
-    public override string ElseExplains => "The probe not pointing along the air, which leans in a corner; a ball that does not fit the corner and sits off the wall; on the floor of the bend, air torn off.";
+    public override Sentence ElseExplains => $"The probe not pointing along the air, which leans in a corner; a ball that does not fit the corner and sits off the wall; on the floor of the bend, air torn off.";
 
-    public override string LookFirst => "A flag in the corner: it hangs where there is no air and leans where the air crosses. A second reading of the probe turned till it reads highest.";
+    public override Sentence LookFirst => $"A flag in the corner: it hangs where there is no air and leans where the air crosses. A second reading of the probe turned till it reads highest.";
 
-    public override string Cut => "Nothing comes out here: area without air slows the rest. Leave it, or fill it, and take metal where the air is.";
+    public override Sentence Cut => $"Nothing comes out here: area without air slows the rest. Leave it, or fill it, and take metal where the air is.";
 
-    public override string Risk => "Filler that comes loose goes through the engine. A corner filled for one lift may be missed at another.";
+    public override Sentence Risk => $"Filler that comes loose goes through the engine. A corner filled for one lift may be missed at another.";
 
     public override string Source => "common practice, no source; losses of a ball: docs/theory/balls.md; even air: docs/theory/rings.md";
 
@@ -63,12 +64,12 @@ public sealed record LazyCorner() : FindingRule("lazy-floor-or-corner", "The flo
             return null;
         }
 
-        var place = FindingWords.Bearing(bearing);
-        string[] seen = [.. air is null ? Array.Empty<string>() : [$"the probe shows {air.Words}"], .. ball is null ? Array.Empty<string>() : [ball.Words]];
+        var place = Bearings.Words(bearing);
+        Sentence[] seen = [.. air is null ? Array.Empty<Sentence>() : [$"the probe shows {air.Words}"], .. ball is null ? Array.Empty<Sentence>() : [ball.Words]];
         return new Finding(
             this,
             FindingKind.Port,
-            FindingWords.Sentence(seen),
+            Sentence.Join("; ", seen).Whole(),
             Confidence.Either(air is null ? 0 : Confidence.Below(air.OverEven, Slow), ball?.Little ?? 0),
             station.Station,
             bearing,

@@ -1,11 +1,13 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
 /// <summary>Everything was looked at and nothing is left that is worth metal.</summary>
-public sealed record NothingWorthCutting() : FindingRule("nothing-worth-cutting", "Nothing worth cutting is left: stop")
+/// <param name="Others">Every other rule of the catalogue.</param>
+public sealed record NothingWorthCutting(IReadOnlyList<FindingRule> Others) : FindingRule("nothing-worth-cutting", "Nothing worth cutting is left: stop")
 {
     /// <summary>A gain of mean flow under this share is not worth metal; common practice, no source.</summary>
     public const double Worth = 0.015;
@@ -16,17 +18,17 @@ public sealed record NothingWorthCutting() : FindingRule("nothing-worth-cutting"
     /// <summary>A cut that a finding this likely suggests is still an open question: then nothing is said.</summary>
     public const double Open = 0.5;
 
-    public override string Evidence => "A sweep of at least four lifts, a ball on the floor of the bend and one on its roof, and a ring. Silent where one of them is missing.";
+    public override Sentence Evidence => $"A sweep of at least four lifts, a ball on the floor of the bend and one on its roof, and a ring. Silent where one of them is missing.";
 
-    public override string Test => "No finding of this catalogue stands, none that suggests a cut is as likely as not, and either the last cut gained less than 1.5 percent of the mean flow, or less than 1.5 percent is left between this port and the best a valve window passes, with its probability.";
+    public override Sentence Test => $"No finding of this catalogue stands, none that suggests a cut is as likely as not, and either the last cut gained less than 1.5 percent of the mean flow, or less than 1.5 percent is left between this port and the best a valve window passes, with its probability.";
 
-    public override string ElseExplains => "A loss that sits where nobody has looked; a cut too small to show; a bench too coarse to show it.";
+    public override Sentence ElseExplains => $"A loss that sits where nobody has looked; a cut too small to show; a bench too coarse to show it.";
 
-    public override string LookFirst => "The stations without ball or ring. The other ports of the set: they may want the time more.";
+    public override Sentence LookFirst => $"The stations without ball or ring. The other ports of the set: they may want the time more.";
 
-    public override string Cut => "Nothing. Make the other ports equal to this one.";
+    public override Sentence Cut => $"Nothing. Make the other ports equal to this one.";
 
-    public override string Risk => "Further cutting makes the port larger and slower for nothing.";
+    public override Sentence Risk => $"Further cutting makes the port larger and slower for nothing.";
 
     public override string Source => "common practice, no source; best window: see the expected gain";
 
@@ -38,23 +40,23 @@ public sealed record NothingWorthCutting() : FindingRule("nothing-worth-cutting"
             yield break;
         }
 
-        var reasons = new List<(string Sentence, double Confidence)>();
+        var reasons = new List<(Sentence Sentence, double Confidence)>();
         if (port.Sheet.AgainstLast is { } cut && cut.Curves.WholeCurve is { } gain && gain.Verdict != Verdict.Real)
         {
             reasons.Add((
-                $"Cut {cut.This.Cut.Fact.Number} changed the mean flow by {FindingWords.Flow(gain.Of)}, inside the noise.",
+                $"Cut {cut.This.Cut.Fact.Number} changed the mean flow by {Quantity.Flow(gain.Of)}, inside the noise.",
                 Confidence.Below(gain.Of, Worth * mean.Flow.Value)));
         }
 
         if (LeftOfWindow(port) is { } left)
         {
             reasons.Add((
-                $"The port uses all but {FindingWords.Percent(Math.Max(0, left.Value))} of what the valve window can pass over the lifts tested.",
+                $"The port uses all but {Quantity.Share(Math.Max(0, left.Value))} of what the valve window can pass over the lifts tested.",
                 Confidence.Below(left, Worth)));
         }
 
         // Only with a reason are the other rules asked: they are the long part.
-        if (reasons.Count == 0 || reasons.Max(r => r.Confidence) < Open || Others(port))
+        if (reasons.Count == 0 || reasons.Max(r => r.Confidence) < Open || AnyOther(port))
         {
             yield break;
         }
@@ -69,8 +71,8 @@ public sealed record NothingWorthCutting() : FindingRule("nothing-worth-cutting"
             null,
             [.. flow.Sweeps.Select(s => s.Sweep.Id), .. port.Balls.SelectMany(b => b.Readings).Select(r => r.Id), .. port.Stations.SelectMany(s => s.Rings).Select(r => r.Ring.Id)],
             port.Stations.FirstOrDefault(s => s.Ring is null && s.Balls.Count == 0) is { } blind
-                ? $"A ball at {blind.Letter}, where nothing was looked at yet."
-                : "A second set-up and sweep of this port: it makes the last cut's gain surer than more repeats do.");
+                ? (Sentence)$"A ball at {blind.Letter}, where nothing was looked at yet."
+                : $"A second set-up and sweep of this port: it makes the last cut's gain surer than more repeats do.");
     }
 
     private static bool Looked(PortSurvey port)
@@ -80,7 +82,7 @@ public sealed record NothingWorthCutting() : FindingRule("nothing-worth-cutting"
             && port.Stations.Any(s => s.Ring is not null);
     }
 
-    private static bool Others(PortSurvey port) => Catalogue.All.Where(r => r is not NothingWorthCutting).SelectMany(r => r.Look(port))
+    private bool AnyOther(PortSurvey port) => Others.SelectMany(r => r.Look(port))
         .Any(f => f.Kind != FindingKind.Stop && f.Confidence >= (f.Suggestion is null ? Confidence.Stated : Open));
 
     /// <summary>Gain of mean flow, as a share, if the whole loss of the port went and only the best window were left; null without valve data.</summary>

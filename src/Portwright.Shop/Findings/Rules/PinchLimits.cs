@@ -1,7 +1,8 @@
-using System.Globalization;
 using Portwright.Geometry.Schedules;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -23,24 +24,24 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
     /// <summary>Share of the port's loss that goes with the speed head of its smallest section, and its doubt; judgement, no source.</summary>
     private const double WithItsSpeed = 0.4, WithItsSpeedDoubt = 0.2;
 
-    public override string Evidence => "Sections at three stations or more, one of them the pinch; balls held in the pinch, with readings without it; a sweep to the lift that counts.";
+    public override Sentence Evidence => $"Sections at three stations or more, one of them the pinch; balls held in the pinch, with readings without it; a sweep to the lift that counts.";
 
-    public override string Test => "Three must agree, and their probabilities multiply: the mean speed in the smallest section (the throat left out) is more than 1.2 times that of the other sections; the balls there together take more than two thirds of what moving air costs, so the section is used; the effective area is more than 0.75 of the section, so that over half of the test pressure is spent on the speed there.";
+    public override Sentence Test => $"Three must agree, and their probabilities multiply: the mean speed in the smallest section (the throat left out) is more than 1.2 times that of the other sections; the balls there together take more than two thirds of what moving air costs, so the section is used; the effective area is more than 0.75 of the section, so that over half of the test pressure is spent on the speed there.";
 
-    public override string ElseExplains => "A section missed by the caliper (a pinch is easily measured a few thousandths beside its narrowest); a short side that sends all air through the roof half, so that the rest of the pinch is idle.";
+    public override Sentence ElseExplains => $"A section missed by the caliper (a pinch is easily measured a few thousandths beside its narrowest); a short side that sends all air through the roof half, so that the rest of the pinch is idle.";
 
-    public override string LookFirst => "Measure the pinch again, and one station a finger's width before and after it; sound the metal on the pushrod side.";
+    public override Sentence LookFirst => $"Measure the pinch again, and one station a finger's width before and after it; sound the metal on the pushrod side.";
 
-    public override string Cut => "Open the pinch towards the size of its neighbours, the same on both sides, and blend it over its whole length; keep the roof line.";
+    public override Sentence Cut => $"Open the pinch towards the size of its neighbours, the same on both sides, and blend it over its whole length; keep the roof line.";
 
-    public override string Risk => "The pushrod hole is usually behind it: breaking in means a tube. A pinch opened past its neighbours only slows the air before the turn.";
+    public override Sentence Risk => $"The pushrod hole is usually behind it: breaking in means a tube. A pinch opened past its neighbours only slows the air before the turn.";
 
     public override string Source => "Speed head as the square of effective area over section: continuity and Bernoulli. Limits: common practice, no source";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        var measured = port.Stations.Where(s => s.Section is not null && !Is(s, "throat")).ToList();
+        var measured = port.Stations.Where(s => s.Section is not null && s.Role != StationRole.Throat).ToList();
         if (measured.Count < 3 || port.LiftThatCounts is not { } lift || port.Sheet.Flow?.Curve.AreaAt(lift) is not { Value: > 0 } effective)
         {
             yield break;
@@ -63,7 +64,7 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
         yield return new Finding(
             this,
             FindingKind.Port,
-            string.Create(CultureInfo.InvariantCulture, $"{FindingWords.Speed(AreaSchedule.MeanSpeed(port.FlowThatCounts!.Value, section.Area.Value))} mean in {pinch.Letter} ({FindingWords.Area(section.Area.Value)}) at {FindingWords.Lift(lift)}, {faster.Value:0.00} times the rest; the balls there find moving air; the port passes {FindingWords.Percent(passes.Value)} of what this section could."),
+            $"{Quantity.Speed(AreaSchedule.MeanSpeed(port.FlowThatCounts!.Value, section.Area.Value))} mean in {pinch.Letter} ({Quantity.Area(section.Area.Value)}) at {Quantity.Lift(lift)}, {faster.Value:0.00} times the rest; the balls there find moving air; the port passes {Quantity.Share(passes.Value)} of what this section could.",
             speed * working * choked,
             pinch.Station,
             null,
@@ -73,10 +74,10 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
     }
 
     /// <summary>The weakest of the three is the one to measure again.</summary>
-    private static string Next(SurveyedStation pinch, double lift, double speed, double working, double choked) =>
-        speed <= working && speed <= choked ? $"Measure the section at {pinch.Letter} again, by widths at more heights."
-        : working <= choked ? $"Hold the ball once more all round {pinch.Letter}, roof, floor and both sides, with readings without it between."
-        : $"Read the flow at {FindingWords.Lift(lift)} again in a second set-up.";
+    private static Sentence Next(SurveyedStation pinch, double lift, double speed, double working, double choked) =>
+        speed <= working && speed <= choked ? (Sentence)$"Measure the section at {pinch.Letter} again, by widths at more heights."
+        : working <= choked ? (Sentence)$"Hold the ball once more all round {pinch.Letter}, roof, floor and both sides, with readings without it between."
+        : $"Read the flow at {Quantity.Lift(lift)} again in a second set-up.";
 
     private static CutSuggestion? Suggestion(PortSurvey port, SurveyedStation pinch, Estimate faster)
     {
@@ -84,9 +85,7 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
         var saved = 1 - Math.Pow(MuchFaster / Math.Max(MuchFaster, faster.Value), 2);
         return JudgedCut.Of(
             port,
-            $"Open the pinch at {pinch.Letter} to {FindingWords.Area(pinch.Section!.Area.Value * Math.Max(1, faster.Value / MuchFaster))}, both sides alike, blended.",
+            $"Open the pinch at {pinch.Letter} to {Quantity.Area(pinch.Section!.Area.Value * Math.Max(1, faster.Value / MuchFaster))}, both sides alike, blended.",
             WithItsSpeed * saved, WithItsSpeedDoubt * saved, "pinch opened", null);
     }
-
-    private static bool Is(SurveyedStation station, string mark) => station.Station.Fact.Mark.Contains(mark, StringComparison.OrdinalIgnoreCase);
 }

@@ -1,8 +1,8 @@
-using System.Globalization;
 using Portwright.Physics.Uncertainty;
 using Portwright.Physics.Valves;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -12,19 +12,20 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
     /// <summary>Standard uncertainty of the speed of sound in the engine's intake against that of standard air, relative: air 20 K warmer or cooler; judgement, no source.</summary>
     public const double SoundDoubt = 0.03;
 
-    public override string Evidence => "An intake swept up to its cam's lift; bore, stroke, highest speed and intake cam in the engine plan.";
+    public override Sentence Evidence => $"An intake swept up to its cam's lift; bore, stroke, highest speed and intake cam in the engine plan.";
 
-    public override string Test => "Taylor's inlet Mach index (piston area times mean piston speed, over mean effective area while the cam holds the valve open times the speed of sound) at the plan's highest speed is above 0.6. The doubt takes in the sweep, the shape of the cam, which the plan does not say, and the intake's warmth.";
+    public override Sentence Test => $"Taylor's inlet Mach index (piston area times mean piston speed, over mean effective area while the cam holds the valve open times the speed of sound) at the plan's highest speed is above 0.6. The doubt takes in the sweep, the shape of the cam, which the plan does not say, and the intake's warmth.";
 
-    public override string ElseExplains => "A highest speed in the plan that the engine only over-revs to; a tuned intake, whose ram carries somewhat past the knee; supercharging, which moves the power but not the knee.";
+    public override Sentence ElseExplains => $"A highest speed in the plan that the engine only over-revs to; a tuned intake, whose ram carries somewhat past the knee; supercharging, which moves the power but not the knee.";
 
-    public override string LookFirst => "The plan: at which speed must it make its power? Then the smallest section and the valve's size against the bore.";
+    public override Sentence LookFirst => $"The plan: at which speed must it make its power? Then the smallest section and the valve's size against the bore.";
 
-    public override string Cut => "The port as a whole: valve, throat and smallest section in step. A bigger bowl or a polished roof does not do it; more lift or longer timing may.";
+    public override Sentence Cut => $"The port as a whole: valve, throat and smallest section in step. A bigger bowl or a polished roof does not do it; more lift or longer timing may.";
 
-    public override string Risk => "A port made for the highest speed is slow at the lowest: torque there goes. Class rules may fix the valve.";
+    public override Sentence Risk => $"A port made for the highest speed is slow at the lowest: torque there goes. Class rules may fix the valve.";
 
-    public override string Source => "Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; Livengood and Stanitz, NACA TN 915 (1943), both from memory: volumetric efficiency falls past 0.5 to 0.6";
+    // Both cited from memory; docs/theory/sources.md says who else gives it.
+    public override string Source => "Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; Livengood and Stanitz, NACA TN 915 (1943): volumetric efficiency falls past 0.5 to 0.6";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
@@ -47,16 +48,16 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
         yield return new Finding(
             this,
             FindingKind.Port,
-            string.Create(CultureInfo.InvariantCulture, $"At {speed:0} rpm the inlet Mach index is {index:0.00} ± {doubted.Expanded():0.00}; volumetric efficiency falls past {InletMachIndex.Knee:0.0}. Mean effective area over the cam {FindingWords.Area(area.Value)}{(intakes > 1 ? $" through {intakes} intakes taken alike" : "")}, piston at {FindingWords.Speed(InletMachIndex.MeanPistonSpeed(stroke, speed / 60))} on the mean{Pinch(port)}."),
+            $"At {speed:0} rpm the inlet Mach index is {index:0.00} ± {doubted.Expanded():0.00}; volumetric efficiency falls past {InletMachIndex.Knee:0.0}. Mean effective area over the cam {Quantity.Area(area.Value)}{(intakes > 1 ? $" through {intakes} intakes taken alike" : "")}, piston at {Quantity.Speed(InletMachIndex.MeanPistonSpeed(stroke, speed / 60))} on the mean{Pinch(port)}.",
             Confidence.Above(doubted, InletMachIndex.Knee),
             null,
             null,
             [.. flow.Sweeps.Select(s => s.Sweep.Id), port.Sheet.Job.Id],
-            "The cam's lift over crank angle: its shape is most of the doubt.");
+            $"The cam's lift over crank angle: its shape is most of the doubt.");
     }
 
     /// <summary>Mean speed of the intake stroke in the smallest section, by continuity, for the porter's eye; no test rests on it.</summary>
-    private static string Pinch(PortSurvey port) => port.Sections.MinBy(s => s.Area.Value) is { } smallest && port.DemandSpeedIn(smallest) is { } demand
-        ? $", air at {FindingWords.Speed(demand)} in {smallest.Station.Fact.Letter}"
-        : "";
+    private static Sentence Pinch(PortSurvey port) => port.Sections.MinBy(s => s.Area.Value) is { } smallest && port.DemandSpeedIn(smallest) is { } demand
+        ? (Sentence)$", air at {Quantity.Speed(demand)} in {smallest.Station.Fact.Letter}"
+        : Sentence.Empty;
 }

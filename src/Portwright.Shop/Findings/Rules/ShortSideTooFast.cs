@@ -1,6 +1,7 @@
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -13,19 +14,20 @@ public sealed record ShortSideTooFast() : FindingRule("short-side-too-fast", "Th
     /// <summary>Hours to each side of 6 that are the floor.</summary>
     private const double Floor = 1;
 
-    public override string Evidence => "A ring with readings on the floor of the bend, or a ball held there; a ball or a flag to tell that the air still follows the wall.";
+    public override Sentence Evidence => $"A ring with readings on the floor of the bend, or a ball held there; a ball or a flag to tell that the air still follows the wall.";
 
-    public override string Test => "The probe shows more than 1.25 times what even air would show at that depth, or the ball loses more than four thirds of its due, and the ball neither loses too little nor helps the flow. Silent where a flag there hangs or turns back: then the air is off.";
+    public override Sentence Test => $"The probe shows more than 1.25 times what even air would show at that depth, or the ball loses more than four thirds of its due, and the ball neither loses too little nor helps the flow. Silent where a flag there hangs or turns back: then the air is off.";
 
-    public override string ElseExplains => "Air in any bend is faster on the inside, as a free vortex is: some of it belongs there. A section read too large makes its mean too slow.";
+    public override Sentence ElseExplains => $"Air in any bend is faster on the inside, as a free vortex is: some of it belongs there. A section read too large makes its mean too slow.";
 
-    public override string LookFirst => "A flag on the floor just past the fastest place at full lift: it trembles before the air leaves. The radius of the short side with a template.";
+    public override Sentence LookFirst => $"A flag on the floor just past the fastest place at full lift: it trembles before the air leaves. The radius of the short side with a template.";
 
-    public override string Cut => "Lay the short side back to a larger radius and widen the floor there; round it from side to side. Leave the height of its apex.";
+    public override Sentence Cut => $"Lay the short side back to a larger radius and widen the floor there; round it from side to side. Leave the height of its apex.";
 
-    public override string Risk => "Water or the seat's support under the short side. Laid back too far, low lift suffers and the air may leave altogether.";
+    public override Sentence Risk => $"Water or the seat's support under the short side. Laid back too far, low lift suffers and the air may leave altogether.";
 
-    public override string Source => "Speed on the inside of a bend: Miller, Internal Flow Systems (1990), from memory; the share taken: common practice, no source";
+    // The book is cited from memory: docs/theory/sources.md.
+    public override string Source => "Speed on the inside of a bend: Miller, Internal Flow Systems (1990); the share taken: common practice, no source";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
@@ -43,12 +45,12 @@ public sealed record ShortSideTooFast() : FindingRule("short-side-too-fast", "Th
             var busiest = balls.MaxBy(b => b.Busier);
             // Air that moves past the probe this fast follows the wall unless a ball says otherwise.
             var attached = 1 - (balls.Count == 0 ? 0 : balls.Max(b => b.Little));
-            string[] seen = [.. air is null ? Array.Empty<string>() : [$"the probe shows {air.Words}"], .. busiest is null ? Array.Empty<string>() : [busiest.Words]];
-            var place = FindingWords.Bearing(6);
+            Sentence[] seen = [.. air is null ? Array.Empty<Sentence>() : [$"the probe shows {air.Words}"], .. busiest is null ? Array.Empty<Sentence>() : [busiest.Words]];
+            var place = Bearings.Words(6);
             yield return new Finding(
                 this,
                 FindingKind.Port,
-                FindingWords.Sentence(seen),
+                Sentence.Join("; ", seen).Whole(),
                 attached * Confidence.Either(air is null ? 0 : Confidence.Above(air.OverEven, Fast), busiest?.Busier ?? 0),
                 station.Station,
                 6,

@@ -1,21 +1,22 @@
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
 /// <summary>A throat so large that the seat has nothing left to turn the air on.</summary>
 public sealed record ThroatTooLarge() : FindingRule("throat-too-large", "The throat is too large for the valve")
 {
-    public override string Evidence => "The valve head's diameter, and the throat: as a section where it was measured, else the diameter written down with the valve.";
+    public override Sentence Evidence => $"The valve head's diameter, and the throat: as a section where it was measured, else the diameter written down with the valve.";
 
-    public override string Test => "Throat over valve diameter is above 92 percent; probability from the caliper's doubt.";
+    public override Sentence Test => $"Throat over valve diameter is above 92 percent; probability from the caliper's doubt.";
 
-    public override string ElseExplains => "A narrow seat cut on purpose for high lift only; a throat measured in the bowl under it; a valve written down before it was cut.";
+    public override Sentence ElseExplains => $"A narrow seat cut on purpose for high lift only; a throat measured in the bowl under it; a valve written down before it was cut.";
 
-    public override string LookFirst => "Put the caliper on the throat right under the bottom cut of the seat, across and along the port, and on the valve.";
+    public override Sentence LookFirst => $"Put the caliper on the throat right under the bottom cut of the seat, across and along the port, and on the valve.";
 
-    public override string Cut => "Nothing: metal that is gone does not come back. A larger valve, or a new seat insert with a smaller throat.";
+    public override Sentence Cut => $"Nothing: metal that is gone does not come back. A larger valve, or a new seat insert with a smaller throat.";
 
-    public override string Risk => "A seat with no throat under it loses low lift and lets air back at overlap; the seat's ring loses its backing.";
+    public override Sentence Risk => $"A seat with no throat under it loses low lift and lets air back at overlap; the seat's ring loses its backing.";
 
     public override string Source => "Throat 85 to 92 percent of the valve: common practice, no source";
 

@@ -1,4 +1,5 @@
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -11,17 +12,17 @@ public sealed record ThroatTooSmall() : FindingRule("throat-too-small", "The thr
     /// <summary>What of the loss that falls with the throat's area really comes back, and its doubt; judgement, no source.</summary>
     private const double ComesBack = 0.6, ComesBackDoubt = 0.25;
 
-    public override string Evidence => "The valve head's diameter, and the throat: as a section where it was measured, else the diameter written down with the valve.";
+    public override Sentence Evidence => $"The valve head's diameter, and the throat: as a section where it was measured, else the diameter written down with the valve.";
 
-    public override string Test => "Throat over valve diameter is under 85 percent; probability from the caliper's doubt.";
+    public override Sentence Test => $"Throat over valve diameter is under 85 percent; probability from the caliper's doubt.";
 
-    public override string ElseExplains => "A throat left small on purpose for air speed at low lift and short cams; a section measured below the throat.";
+    public override Sentence ElseExplains => $"A throat left small on purpose for air speed at low lift and short cams; a section measured below the throat.";
 
-    public override string LookFirst => "Whether the cam lifts past the lift where the throat takes over from the window: the sheet says at which. If it does not, the throat costs nothing.";
+    public override Sentence LookFirst => $"Whether the cam lifts past the lift where the throat takes over from the window: the sheet says at which. If it does not, the throat costs nothing.";
 
-    public override string Cut => "Open the throat to about 88 percent of the valve and blend it into the bottom cut of the seat and the bowl.";
+    public override Sentence Cut => $"Open the throat to about 88 percent of the valve and blend it into the bottom cut of the seat and the bowl.";
 
-    public override string Risk => "Metal taken from the throat does not come back; past 92 percent the seat loses its backing and low lift goes. Leave the seat itself alone.";
+    public override Sentence Risk => $"Metal taken from the throat does not come back; past 92 percent the seat loses its backing and low lift goes. Leave the seat itself alone.";
 
     public override string Source => "Throat 85 to 92 percent of the valve: common practice, no source. Where the throat takes over: Heywood, Internal Combustion Engine Fundamentals (1988), eq. 6.9";
 
@@ -46,7 +47,7 @@ public sealed record ThroatTooSmall() : FindingRule("throat-too-small", "The thr
         var saved = 1 - Math.Pow(Math.Min(1, throat.Share.Value / Aim), 4);
         var share = ExpectedGain.Judged(ComesBack, ComesBackDoubt, "throat opened").Scale(saved);
         return ExpectedGain.OfWindow(port, share, from, to) is { } gain
-            ? new CutSuggestion($"Open the throat to {FindingWords.Length(Aim * throat.Valve)}, blended into seat and bowl.", gain, from, to, null)
+            ? new CutSuggestion($"Open the throat to {Quantity.Length(Aim * throat.Valve)}, blended into seat and bowl.", gain, from, to, null)
             : null;
     }
 }

@@ -2,23 +2,24 @@ using Portwright.Shop.Balls;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Walls;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
 /// <summary>The air leaves the floor where it turns down to the seat.</summary>
 public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "The air is torn off the short side")
 {
-    public override string Evidence => "A ball, or a flag, on the floor at or after the bend; the ball with readings without it before and after.";
+    public override Sentence Evidence => $"A ball, or a flag, on the floor at or after the bend; the ball with readings without it before and after.";
 
-    public override string Test => "The flow rises with the ball on the floor of the bend (4 to 8 o'clock), or it loses less than two thirds of what moving air would cost there; a flag that hangs or turns back on the same floor adds to it. Probability from the doubt of the readings and of published sphere drag.";
+    public override Sentence Test => $"The flow rises with the ball on the floor of the bend (4 to 8 o'clock), or it loses less than two thirds of what moving air would cost there; a flag that hangs or turns back on the same floor adds to it. Probability from the doubt of the readings and of published sphere drag.";
 
-    public override string ElseExplains => "Slow air because the section is too large there; a ball that sat on the wrong place; drift of the bench between readings.";
+    public override Sentence ElseExplains => $"Slow air because the section is too large there; a ball that sat on the wrong place; drift of the bench between readings.";
 
-    public override string LookFirst => "Hold the ball one station before and one after at the same bearing; hold a flag at the place and look whether it turns back.";
+    public override Sentence LookFirst => $"Hold the ball one station before and one after at the same bearing; hold a flag at the place and look whether it turns back.";
 
-    public override string Cut => "Lay the short side back to a larger radius and widen the floor there, so that the air has less to turn through. Take nothing off the apex alone.";
+    public override Sentence Cut => $"Lay the short side back to a larger radius and widen the floor there, so that the air has less to turn through. Take nothing off the apex alone.";
 
-    public override string Risk => "Water or the seat's support under the short side; a short side laid back too far shortens the seat's backing and costs low lift.";
+    public override Sentence Risk => $"Water or the seat's support under the short side; a short side laid back too far shortens the seat's backing and costs low lift.";
 
     public override string Source => "Separation on the inside of a bend: Miller, Internal Flow Systems (1990); the ball as its sign: common practice, no source";
 
@@ -42,22 +43,22 @@ public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "Th
             yield return new Finding(
                 this,
                 FindingKind.Port,
-                Sentence(ball, flag is not null),
+                Seen(ball, flag is not null),
                 probability,
                 station.Station,
                 ball.Bearing,
                 [.. ball.Readings.Select(r => r.Id), .. flag is null ? Array.Empty<Guid>() : [flag.Id]],
-                flag is null ? $"Hold a flag at {station.Letter}, {FindingWords.Bearing(ball.Bearing!.Value)}: if it turns back, the air is off." : "",
+                flag is null ? (Sentence)$"Hold a flag at {station.Letter}, {Bearings.Words(ball.Bearing!.Value)}: if it turns back, the air is off." : Sentence.Empty,
                 Suggestion(port, station));
         }
     }
 
-    private static string Sentence(BallPlace ball, bool flag)
+    private static Sentence Seen(BallPlace ball, bool flag)
     {
         var seen = ball.Fall.Value < 0
-            ? $"With the ball at {FindingWords.Bearing(ball.Bearing!.Value)} the flow rose by {FindingWords.Flow(ball.Loss.Scale(-1))}"
-            : $"The ball at {FindingWords.Bearing(ball.Bearing!.Value)} lost {FindingWords.Flow(ball.Loss)} of {FindingWords.Flow(ball.Expected!.Value)} expected";
-        return seen + (flag ? ", and a flag there hangs or turns back." : ".");
+            ? (Sentence)$"With the ball at {Bearings.Words(ball.Bearing!.Value)} the flow rose by {Quantity.Flow(ball.Loss.Scale(-1))}"
+            : $"The ball at {Bearings.Words(ball.Bearing!.Value)} lost {Quantity.Flow(ball.Loss)} of {Quantity.Flow(ball.Expected!.Value)} expected";
+        return $"{seen}{(flag ? ", and a flag there hangs or turns back." : ".")}";
     }
 
     private static CutSuggestion? Suggestion(PortSurvey port, SurveyedStation station)

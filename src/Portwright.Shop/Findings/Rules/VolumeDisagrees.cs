@@ -1,5 +1,6 @@
 using Portwright.Physics.Statistics;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
@@ -9,17 +10,17 @@ public sealed record VolumeDisagrees() : FindingRule("volume-disagrees", "Burett
     /// <summary>Stated where chance alone makes so large a gap less often than this: the usual one in twenty.</summary>
     public const double Chance = 0.05;
 
-    public override string Evidence => "Sections near flange and seat and between, and the port's cc by burette.";
+    public override Sentence Evidence => $"Sections near flange and seat and between, and the port's cc by burette.";
 
-    public override string Test => "Volume from the sections (frustums between stations) against the burette: the gap is outside the doubt of both at 95 percent.";
+    public override Sentence Test => $"Volume from the sections (frustums between stations) against the burette: the gap is outside the doubt of both at 95 percent.";
 
-    public override string ElseExplains => "A bubble under the plate, a valve that weeps, liquid warmer than written down, an adapter or plate counted in; distances not along the centreline.";
+    public override Sentence ElseExplains => $"A bubble under the plate, a valve that weeps, liquid warmer than written down, an adapter or plate counted in; distances not along the centreline.";
 
-    public override string LookFirst => "Fill it again, with the plate tilted for the last bubble, and wait a minute for the level at the seat.";
+    public override Sentence LookFirst => $"Fill it again, with the plate tilted for the last bubble, and wait a minute for the level at the seat.";
 
-    public override string Cut => "Nothing: find out first which of the two is wrong.";
+    public override Sentence Cut => $"Nothing: find out first which of the two is wrong.";
 
-    public override string Risk => "Areas that are off put the smallest section, the speeds and every closure off with them.";
+    public override Sentence Risk => $"Areas that are off put the smallest section, the speeds and every closure off with them.";
 
     public override string Source => "Volume by frustums round a bend: the second theorem of Pappus and Guldin; the doubt of a burette: common practice, no source";
 
@@ -43,14 +44,13 @@ public sealed record VolumeDisagrees() : FindingRule("volume-disagrees", "Burett
         yield return new Finding(
             this,
             FindingKind.Measurement,
-            $"The burette holds {FindingWords.Volume(gap.Measured)}, the sections make {FindingWords.Volume(gap.FromSections.Volume)}, their doubt allows {FindingWords.Volume(2 * gap.Standard)}. "
-                + (gap.Difference > 0
+            $"The burette holds {Quantity.Volume(gap.Measured)}, the sections make {Quantity.Volume(gap.FromSections.Volume)}, their doubt allows {Quantity.Volume(2 * gap.Standard)}. {(gap.Difference > 0
                     ? $"The port holds more than its sections show: a pocket or a bulge {widest} or beside the guide was not measured, or the valve weeps."
-                    : "The port holds less than its sections show: a boss, a step or a sharper corner was not measured, air stayed under the plate, or the stations lie closer than written down."),
+                    : "The port holds less than its sections show: a boss, a step or a sharper corner was not measured, air stayed under the plate, or the stations lie closer than written down.")}",
             1 - chance,
             null,
             null,
             [.. stations.Select(s => s.Section!.Section.Id)],
-            $"One more section {widest}, the widest gap ({FindingWords.Length(to.Distance - from.Distance)}).");
+            $"One more section {widest}, the widest gap ({Quantity.Length(to.Distance - from.Distance)}).");
     }
 }

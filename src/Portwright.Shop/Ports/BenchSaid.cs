@@ -1,0 +1,54 @@
+using Portwright.Physics.Statistics;
+using Portwright.Shop.Sheets;
+using Portwright.Shop.Units;
+using Portwright.Shop.Words;
+
+namespace Portwright.Shop.Ports;
+
+/// <summary>How it was tested: set-up, direction, leak, calibration, the bench's morning.</summary>
+internal static class BenchSaid
+{
+    public static Part? Of(PortAtCut port)
+    {
+        var sheet = port.Sheet;
+        if (sheet.Bench is not { } bench)
+            return new Part("bench", $"How it was tested", [new Paragraph("no-bench-card", $"No bench card yet.")]);
+        List<NamedValue> rows = [new("bench", $"bench", Sentence.Plain(bench.Fact.Name))];
+        foreach (var (sweep, i) in (sheet.Flow?.Sweeps ?? []).Select((s, i) => (s, i + 1)))
+        {
+            var of = sheet.Flow!.Sweeps.Count > 1 ? FormattableString.Invariant($"sweep {i}, ") : "";
+            var fact = sweep.Sweep.Fact;
+            var fitting = fact.Fitting;
+            rows.Add(new($"set-up-{i}", $"{of}{sweep.Day}", $"{SetUp(fitting)}; test pressure {Quantity.Pressure(fact.TestPressure.Si(Dimension.Pressure))}"));
+            rows.Add(new($"leak-{i}", $"{of}leak", sweep.LeakArea is { } leak ? (Sentence)$"{Quantity.Of(leak, Dimension.Area)} effective, taken off each reading" : $"no leak test was made; nothing was taken off"));
+            foreach (var (range, factor) in sweep.Factors)
+            {
+                rows.Add(new($"range-{i}-{range.ToLowerInvariant()}", $"{of}range {range}", factor.From is { Fact.Date: var on }
+                    ? (Sentence)$"calibrated {on}, factor {Quantity.Of(factor.Factor, Dimension.Ratio)}"
+                    : $"never calibrated on a check plate; the bench card's accuracy stands in"));
+            }
+        }
+
+        rows.Add(new("morning", $"morning check", sheet.Morning is { } morning
+            ? (Sentence)$"{morning.Mornings[^1].Check.Fact.Date}: {Answer(morning.Answer)}. {string.Join(" ", morning.Words)}"
+            : $"none made"));
+        return new Part("bench", $"How it was tested", [new Values("bench", rows)]);
+    }
+
+    /// <summary>Standard air and what "at 28" means, for the title block.</summary>
+    public static Sentence Air(PortSheet sheet)
+    {
+        var air = sheet.Flow?.Curve.Air ?? sheet.Bench?.Fact.StandardAir.Air();
+        if (air is null) return Sentence.Empty;
+        var restated = sheet.Flow?.Curve.RestatedAt ?? sheet.Bench!.Fact.RestatedAt;
+        return $"{FlowSaid.AirWords(air)}; {(sheet.Flow?.Curve.Direction == Physics.TestPiece.FlowDirection.Blow ? "blown" : "drawn")} at {Quantity.Pressure(restated)}";
+    }
+
+    private static Sentence SetUp(Record.Fitting fitting)
+    {
+        Sentence bore = fitting.BoreAdapter is { } d ? (Sentence)$"bore adapter {Quantity.Length(d)}" : $"no bore adapter noted";
+        return $"{(fitting.Direction == Physics.TestPiece.FlowDirection.Draw ? "drawn" : "blown")}; {(fitting.Fitted.Length > 0 ? fitting.Fitted : "no entry radius nor pipe noted")}; {bore}; {(fitting.PlugSealed ? "plug sealed" : "plug open")}";
+    }
+
+    private static string Answer(ChartAnswer answer) => answer.ToString().ToLowerInvariant();
+}

@@ -1,0 +1,67 @@
+using Portwright.Shop.Record;
+using Portwright.Shop.Runs;
+using Portwright.Shop.Targets;
+using Portwright.Shop.Units;
+using Portwright.Shop.Words;
+
+namespace Portwright.Shop.Ports;
+
+/// <summary>The port in its engine: what the run says, what the engine asks of the port, what was assumed.</summary>
+internal static class EngineSaid
+{
+    public static Part? Of(PortAtCut port)
+    {
+        var engine = port.Engine;
+        List<Block> blocks = [];
+        if (engine.Answer is { } answer)
+        {
+            blocks.Add(new Paragraph("best", EngineSentences.Best(answer)));
+            if (!answer.Warning.IsEmpty) blocks.Add(new Paragraph("warning", answer.Warning));
+            if (engine is { Gain: { } gain, Before.Cut.Fact.Number: var before })
+                blocks.Add(new Values("gain", [new("mean-torque", $"mean torque over the range, less cut {before}", EngineSentences.Gain(gain))]));
+            blocks.Add(new Paragraph("pays", EngineSentences.Pays(answer)));
+            blocks.Add(new Figure("torque-and-power", FigureKind.TorqueAndPower, EngineSentences.Best(answer)));
+            blocks.Add(new Figure("worth-over-lift", FigureKind.WorthOverLift, EngineSentences.Pays(answer)));
+        }
+        else if (port.Sheet.Flow is not null)
+        {
+            blocks.Add(new Paragraph("not-run", engine.Question is null
+                ? (Sentence)$"Not run: the engine plan is not complete, or this cut was swept at too few lifts."
+                : $"Not run yet with this cut. The job's engine page runs it, or portwright sheet --engine."));
+        }
+
+        if (Targets(engine) is { } targets) blocks.Add(targets);
+        var met = Held(engine).Count(t => t.Answer == TargetAnswer.Within);
+        if (met > 0) blocks.Add(new Paragraph("met", met == 1 ? $"One more target is met." : (Sentence)$"{met} more targets are met; the engine's targets page of the port lists them."));
+        return blocks.Count == 0 ? null : new Part("engine", $"In this engine", blocks);
+    }
+
+    /// <summary>What can break the engine, whatever the run says.</summary>
+    public static IEnumerable<Sentence> Cautions(PortAtCut port) => port.Engine.Question?.Cautions ?? [];
+
+    public static Part? ForTheEngineer(PortAtCut port)
+    {
+        if (port.Engine is not { Question: { } question, Answer: not null }) return null;
+        List<Block> blocks =
+        [
+            new Paragraph("breathes", $"Breathes through {EngineSentences.Port(question, PortKind.Intake)} and {EngineSentences.Port(question, PortKind.Exhaust)}; {EngineSentences.Layout(question)}."),
+            .. EngineSentences.Assumed(question).Select((s, i) => new Paragraph(FormattableString.Invariant($"assumed-{i + 1}"), s)),
+            .. EngineAnswer.NotKnown.Select((s, i) => new Paragraph(FormattableString.Invariant($"not-known-{i + 1}"), s)),
+        ];
+        return new Part("engine-assumed", $"What the engine run rests on", blocks, Reader.Engineer);
+    }
+
+    /// <summary>What is not yet as wanted; flow over lift is left to its curve.</summary>
+    private static Table? Targets(PortInEngine engine)
+    {
+        EngineTarget[] open = [.. Held(engine).Where(t => t.Answer != TargetAnswer.Within)];
+        return open.Length == 0 ? null : new Table(
+            "targets",
+            $"What the engine asks",
+            [new("what", $"what"), new("wanted", $"wanted"), new("measured", $"measured", Strong: true), new("answer", $"")],
+            [.. open.Select(t => (IReadOnlyList<Cell>)[new(t.What), new(t.WantedSaid), new(t.MeasuredSaid), new(Sentence.Plain(t.AnswerWords))])],
+            Sentence.Empty);
+    }
+
+    private static IEnumerable<EngineTarget> Held(PortInEngine engine) => engine.Targets.Where(t => t.Answer != TargetAnswer.None && t.Dimension != Dimension.VolumeFlow);
+}

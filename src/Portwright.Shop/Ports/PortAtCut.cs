@@ -1,0 +1,35 @@
+using Portwright.Engine.Runs;
+using Portwright.Shop.Cutting;
+using Portwright.Shop.Diagnosis;
+using Portwright.Shop.Findings;
+using Portwright.Shop.Reduction;
+using Portwright.Shop.Runs;
+using Portwright.Shop.Sheets;
+using Portwright.Shop.Survey;
+
+namespace Portwright.Shop.Ports;
+
+/// <summary>Everything known of one port at one cut, worked out once: pages, paper, terminal and files all ask for this and add nothing.</summary>
+/// <param name="Survey">What was measured and observed, with the sheet of its flow.</param>
+/// <param name="Findings">Measurement faults first, then reasons to stop, then cuts by what they should bring.</param>
+/// <param name="Cuts">What could be cut next, the same findings with what was decided on them.</param>
+/// <param name="Scores">How past advice on this port did.</param>
+/// <param name="Engine">The port in its job's engine, as far as it was run.</param>
+public sealed record PortAtCut(
+    PortSurvey Survey, IReadOnlyList<Finding> Findings, IReadOnlyList<NextCut> Cuts, IReadOnlyList<AdviceScore> Scores, PortInEngine Engine)
+{
+    public PortSheet Sheet => Survey.Sheet;
+
+    /// <summary>A cut of a port; the port's latest where none is named.</summary>
+    /// <param name="kept">The engine runs kept so far; nothing is run here.</param>
+    /// <exception cref="KeyNotFoundException">No such port, or it has no such cut.</exception>
+    public static PortAtCut Of(Reductions reductions, Guid port, Guid? cut, IKeptPoints kept)
+    {
+        ArgumentNullException.ThrowIfNull(reductions);
+        var survey = PortSurvey.Of(reductions, port, cut);
+        var engine = PortInEngine.Of(reductions, survey, kept);
+        var found = PortFindings.Of(survey);
+        var cuts = NextCuts.Of(survey, found, reductions.Ledger, engine.Answer);
+        return new(survey, NextCuts.Ranked(found, cuts), cuts, NextCuts.Score(reductions, port), engine);
+    }
+}

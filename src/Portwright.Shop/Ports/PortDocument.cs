@@ -1,0 +1,37 @@
+using Portwright.Shop.Words;
+
+namespace Portwright.Shop.Ports;
+
+/// <summary>
+/// What a port sheet says, once: the first sections answer what it is, what it flows, whether the cut was real and what to leave alone;
+/// then what else was seen; then what the engineer wants.
+/// </summary>
+public static class PortDocument
+{
+    /// <param name="printed">The day it is laid out, stated beside the day of the test; null where no day is told.</param>
+    public static Document Of(PortAtCut port, DateOnly? printed = null)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        Part?[] parts =
+        [
+            SheetOf.What(port, printed),
+            FlowSaid.Of(port),
+            FindingsSaid.Of(port),
+            FlowSaid.OverLift(port),
+            RemarksSaid.Cautions(port),
+            AgainstSaid.Of(port),
+            ShapeSaid.Of(port),
+            BallsSaid.Of(port),
+            EngineSaid.Of(port),
+            BenchSaid.Of(port),
+            RemarksSaid.Of(port),
+            ShapeSaid.RoundEach(port),
+            ReadingsSaid.Of(port),
+            WindowSaid.Of(port),
+            DoubtSaid.Of(port),
+            FindingsSaid.Why(port),
+            EngineSaid.ForTheEngineer(port),
+        ];
+        return new Document(SheetOf.Title(port.Sheet), SheetOf.Place(port.Sheet), [.. parts.OfType<Part>().Where(p => p.Blocks.Count > 0).Select(p => p with { Blocks = [.. p.Blocks.Select(b => b is Table table ? table.Filled() : b)] })], SheetOf.TitleBlock(port, printed));
+    }
+}

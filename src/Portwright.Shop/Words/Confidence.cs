@@ -1,0 +1,31 @@
+using Portwright.Physics.Statistics;
+using Portwright.Physics.Uncertainty;
+
+namespace Portwright.Shop.Words;
+
+/// <summary>Confidence of a finding: computed from the uncertainties, never chosen.</summary>
+public static class Confidence
+{
+    /// <summary>A finding is stated from this probability on.</summary>
+    public const double Stated = 0.9;
+
+    /// <summary>Probability that a quantity lies above a limit: Student's distribution with the effective degrees of freedom (JCGM 100:2008, G.3).</summary>
+    public static double Above(Estimate value, double limit)
+    {
+        ArgumentNullException.ThrowIfNull(value);
+        var u = value.StandardUncertainty;
+        return u > 0 ? Student.Cdf((value.Value - limit) / u, value.EffectiveDegreesOfFreedom) : value.Value > limit ? 1 : value.Value < limit ? 0 : 0.5;
+    }
+
+    /// <summary>Probability that a quantity lies below a limit.</summary>
+    public static double Below(Estimate value, double limit) => 1 - Above(value, limit);
+
+    /// <summary>Probability that at least one of two things is so, their doubts being apart from each other.</summary>
+    public static double Either(double one, double other) => 1 - (1 - one) * (1 - other);
+
+    /// <summary>In words a porter weighs: <c>97 in 100</c>, and past 995 in 1,000 <c>as good as certain</c>.</summary>
+    public static string Words(double confidence) => confidence >= 0.995 ? "as good as certain" : InHundred(confidence);
+
+    /// <summary><c>97 in 100</c>, rounded down, never 100.</summary>
+    public static string InHundred(double probability) => FormattableString.Invariant($"{Math.Clamp(Math.Floor(100 * probability + 1e-9), 0, 99):0} in 100");
+}
