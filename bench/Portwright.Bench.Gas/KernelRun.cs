@@ -36,7 +36,10 @@ internal sealed unsafe class KernelRun
         {
             for (var i = 0; i < steps; i++) _network.Step();
         }
-        else if (_kernel is not null) RunKernel(steps);
+        else if (_kernel is not null)
+        {
+            RunKernel(steps);
+        }
         else
         {
             var m = _pipe.Memory;

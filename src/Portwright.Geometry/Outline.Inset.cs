@@ -7,10 +7,10 @@ public sealed partial class Outline
     {
         get
         {
-            for (var i = 0; i < points.Length; i++)
+            for (var i = 0; i < _points.Length; i++)
             {
-                var edge = Next(i) - points[i];
-                var after = Next(i + 1 == points.Length ? 0 : i + 1) - Next(i);
+                var edge = Next(i) - _points[i];
+                var after = Next(i + 1 == _points.Length ? 0 : i + 1) - Next(i);
                 if (PlanePoint.Cross(edge, after) < -1e-12 * Math.Sqrt(PlanePoint.Dot(edge, edge) * PlanePoint.Dot(after, after))) return false;
             }
             return true;
@@ -26,12 +26,12 @@ public sealed partial class Outline
     {
         Require.NotNegative(depth, nameof(depth), "m");
         if (!IsConvex) return null;
-        var left = new List<PlanePoint>(points);
-        for (var i = 0; i < points.Length && left.Count > 2; i++)
+        var left = new List<PlanePoint>(_points);
+        for (var i = 0; i < _points.Length && left.Count > 2; i++)
         {
-            var edge = Next(i) - points[i];
-            var inwards = new PlanePoint(-edge.Y, edge.X) * (1 / points[i].To(Next(i)));
-            left = Cut(left, points[i] + inwards * depth, inwards);
+            var edge = Next(i) - _points[i];
+            var inwards = new PlanePoint(-edge.Y, edge.X) * (1 / _points[i].To(Next(i)));
+            left = Cut(left, _points[i] + inwards * depth, inwards);
         }
         return TryCreate(left, out var inset, out _) ? inset : null;
     }

@@ -27,7 +27,7 @@ public sealed partial class Outline
     }
 
     /// <summary>The outline of the port on the other side of a mirror: X changes sign.</summary>
-    public Outline Mirrored() => new(points.Reverse().Select(p => new PlanePoint(-p.X, p.Y)).ToArray());
+    public Outline Mirrored() => new(_points.Reverse().Select(p => new PlanePoint(-p.X, p.Y)).ToArray());
 
-    private Outline Mapped(Func<PlanePoint, PlanePoint> map) => new(points.Select(map).ToArray());
+    private Outline Mapped(Func<PlanePoint, PlanePoint> map) => new(_points.Select(map).ToArray());
 }

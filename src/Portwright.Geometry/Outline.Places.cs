@@ -7,9 +7,9 @@ public sealed partial class Outline
     {
         if (p.X < Bounds.Left || p.X > Bounds.Right || p.Y < Bounds.Bottom || p.Y > Bounds.Top) return false;
         var inside = false;
-        for (var i = 0; i < points.Length; i++)
+        for (var i = 0; i < _points.Length; i++)
         {
-            var a = points[i];
+            var a = _points[i];
             var b = Next(i);
             var cross = PlanePoint.Cross(b - a, p - a);
             if (cross == 0 && PlanePoint.Dot(p - a, p - b) <= 0) return true;
@@ -21,11 +21,11 @@ public sealed partial class Outline
     /// <summary>The point of the wall nearest to <paramref name="p"/>.</summary>
     public PlanePoint NearestWall(PlanePoint p)
     {
-        var best = points[0];
+        var best = _points[0];
         var least = double.PositiveInfinity;
-        for (var i = 0; i < points.Length; i++)
+        for (var i = 0; i < _points.Length; i++)
         {
-            var a = points[i];
+            var a = _points[i];
             var edge = Next(i) - a;
             var along = Math.Clamp(PlanePoint.Dot(p - a, edge) / PlanePoint.Dot(edge, edge), 0, 1);
             var foot = a + edge * along;
@@ -74,9 +74,9 @@ public sealed partial class Outline
     private double FirstWall(PlanePoint from, PlanePoint direction)
     {
         var first = double.PositiveInfinity;
-        for (var i = 0; i < points.Length; i++)
+        for (var i = 0; i < _points.Length; i++)
         {
-            var a = points[i] - from;
+            var a = _points[i] - from;
             var b = Next(i) - from;
             // Which side of the ray the ends lie on; exact comparison keeps a corner from slipping between its two edges.
             var sideA = PlanePoint.Cross(direction, a);
@@ -93,9 +93,9 @@ public sealed partial class Outline
     {
         var y = Centroid.Y;
         var crossings = new List<double>();
-        for (var i = 0; i < points.Length; i++)
+        for (var i = 0; i < _points.Length; i++)
         {
-            var a = points[i];
+            var a = _points[i];
             var b = Next(i);
             if (a.Y > y != b.Y > y) crossings.Add(a.X + (b.X - a.X) * (y - a.Y) / (b.Y - a.Y));
         }

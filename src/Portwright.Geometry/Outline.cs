@@ -7,8 +7,8 @@ namespace Portwright.Geometry;
 /// </summary>
 public sealed partial class Outline
 {
-    private readonly PlanePoint[] points;
-    private readonly AreaMoments moments;
+    private readonly PlanePoint[] _points;
+    private readonly AreaMoments _moments;
 
     /// <summary>Makes an outline of three or more points in order around the wall, either way round; the last may repeat the first.</summary>
     /// <exception cref="ArgumentException">The points make no outline; the message is the sentence of <see cref="TryCreate"/>.</exception>
@@ -16,10 +16,10 @@ public sealed partial class Outline
 
     private Outline(PlanePoint[] counterClockwise)
     {
-        points = counterClockwise;
-        moments = AreaMoments.Of(points);
-        Bounds = Bounds.Around(points);
-        for (var i = 0; i < points.Length; i++) Perimeter += points[i].To(Next(i));
+        _points = counterClockwise;
+        _moments = AreaMoments.Of(_points);
+        Bounds = Bounds.Around(_points);
+        for (var i = 0; i < _points.Length; i++) Perimeter += _points[i].To(Next(i));
         BearingCentre = Contains(Centroid) ? Centroid : MiddleOfWidestChord();
     }
 
@@ -34,18 +34,18 @@ public sealed partial class Outline
     }
 
     /// <summary>The corners in order, counter-clockwise, the first not repeated at the end.</summary>
-    public IReadOnlyList<PlanePoint> Points => points;
+    public IReadOnlyList<PlanePoint> Points => _points;
 
     /// <summary>m2, above zero.</summary>
-    public double Area => moments.Area;
+    public double Area => _moments.Area;
 
     /// <summary>Length of the wall line, m.</summary>
     public double Perimeter { get; }
 
-    public PlanePoint Centroid => moments.Centroid;
+    public PlanePoint Centroid => _moments.Centroid;
 
     /// <summary>Area, centroid and second moments about the centroid.</summary>
-    public AreaMoments Moments => moments;
+    public AreaMoments Moments => _moments;
 
     /// <summary>4 area / perimeter, m.</summary>
     public double HydraulicDiameter => 4 * Area / Perimeter;
@@ -57,7 +57,7 @@ public sealed partial class Outline
     /// </summary>
     public PlanePoint BearingCentre { get; }
 
-    private PlanePoint Next(int i) => points[i + 1 == points.Length ? 0 : i + 1];
+    private PlanePoint Next(int i) => _points[i + 1 == _points.Length ? 0 : i + 1];
 
     private static PlanePoint[] Accepted(IEnumerable<PlanePoint> points)
     {

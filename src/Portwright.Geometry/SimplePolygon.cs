@@ -64,7 +64,11 @@ internal static class SimplePolygon
     private static bool Meet(PlanePoint a, PlanePoint b, PlanePoint c, PlanePoint d)
     {
         if (Math.Max(a.X, b.X) < Math.Min(c.X, d.X) || Math.Max(c.X, d.X) < Math.Min(a.X, b.X)
-            || Math.Max(a.Y, b.Y) < Math.Min(c.Y, d.Y) || Math.Max(c.Y, d.Y) < Math.Min(a.Y, b.Y)) return false;
+            || Math.Max(a.Y, b.Y) < Math.Min(c.Y, d.Y) || Math.Max(c.Y, d.Y) < Math.Min(a.Y, b.Y))
+        {
+            return false;
+        }
+
         var c1 = Math.Sign(PlanePoint.Cross(b - a, c - a));
         var c2 = Math.Sign(PlanePoint.Cross(b - a, d - a));
         var c3 = Math.Sign(PlanePoint.Cross(d - c, a - c));

@@ -66,7 +66,10 @@ internal static partial class DoubtedText
         if (!TypedNumber.TryParse(doubt.Groups["number"].Value, Dimension.Ratio, UnitSystem.UsCustomary, field + " ±", out var half, out problem)) return false;
         var unitText = doubt.Groups["unit"].Value.Trim();
         double width;
-        if (unitText is "%" or "percent" && dimension != Dimension.Fraction) width = Math.Abs(si) * half.Value / 100;
+        if (unitText is "%" or "percent" && dimension != Dimension.Fraction)
+        {
+            width = Math.Abs(si) * half.Value / 100;
+        }
         else
         {
             var unit = Unit.Find(unitText.Length == 0 ? typed.Unit : unitText, dimension);

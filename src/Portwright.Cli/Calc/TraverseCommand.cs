@@ -43,7 +43,10 @@ internal static class TraverseCommand
                 for (var i = 0; i < places.Length; i++)
                 {
                     var label = string.Create(CultureInfo.InvariantCulture, $"point {i + 1}, from the wall");
-                    if (d is { } whole) work.Working.Answer($"point_{i + 1}", label, places[i] * whole / 2, Dimension.Length, $"{Print(places[i] / 2)} of the diameter", Source);
+                    if (d is { } whole)
+                    {
+                        work.Working.Answer($"point_{i + 1}", label, places[i] * whole / 2, Dimension.Length, $"{Print(places[i] / 2)} of the diameter", Source);
+                    }
                     else
                     {
                         work.Working.Answer($"point_{i + 1}_across", label + ", across", places[i] * across!.Value, Dimension.Length, $"{Print(places[i])} of the width", Source);

@@ -51,7 +51,11 @@ internal static class ExportCommand
                     j.WriteEndObject();
                 });
             }
-            else foreach (var path in written) new Page(output).Paragraph($"Written: {path}");
+            else
+            {
+                foreach (var path in written) new Page(output).Paragraph($"Written: {path}");
+            }
+
             return ExitCode.Done;
         }).Example(
             "portwright export --document tamarack.json",

@@ -1,12 +1,12 @@
 using System.CommandLine;
-using Portwright.Cli.Layout;
 using Portwright.Cli.Engine;
+using Portwright.Cli.Layout;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
 using Portwright.Figures;
-using Portwright.Shop.Reduction;
 using Portwright.Shop.Ports;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
 using Portwright.Shop.Units;
 using Portwright.Store;
 using Portwright.Store.Runs;

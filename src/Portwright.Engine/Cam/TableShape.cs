@@ -24,8 +24,14 @@ internal static class TableShape
         for (var i = 1; i + 1 < n; i++)
         {
             double left = x[i] - x[i - 1], right = x[i + 1] - x[i], before = y[i] - y[i - 1], after = y[i + 1] - y[i];
-            if (before == 0 || after == 0) (slope[i], bend[i]) = (0, 0);
-            else if (before * after < 0) (slope[i], bend[i]) = (0, before > 0 ? Math.Min(bend[i], 0) : Math.Max(bend[i], 0));
+            if (before == 0 || after == 0)
+            {
+                (slope[i], bend[i]) = (0, 0);
+            }
+            else if (before * after < 0)
+            {
+                (slope[i], bend[i]) = (0, before > 0 ? Math.Min(bend[i], 0) : Math.Max(bend[i], 0));
+            }
             else
             {
                 var sign = Math.Sign(before);

@@ -9,13 +9,13 @@ public sealed class ValveLift
 {
     private const double Cycle = 4 * Math.PI;
 
-    private readonly LiftCurve curve;
-    private readonly double origin, lash, first, last;
+    private readonly LiftCurve _curve;
+    private readonly double _origin, _lash, _first, _last;
 
     private ValveLift(LiftCurve curve, double origin, double lash)
     {
-        (this.curve, this.origin, this.lash) = (curve, origin, lash);
-        (first, last) = (curve.Passes(lash, false), curve.Passes(lash, true));
+        (this._curve, this._origin, this._lash) = (curve, origin, lash);
+        (_first, _last) = (curve.Passes(lash, false), curve.Passes(lash, true));
         var top = 0;
         for (var i = 1; i < curve.Y.Length; i++)
             if (curve.Y[i] > curve.Y[top]) top = i;
@@ -23,10 +23,10 @@ public sealed class ValveLift
     }
 
     /// <summary>Crank angle at which the valve leaves its seat, rad; below zero where it opens before top dead centre of gas exchange.</summary>
-    public double Opens => origin + first;
+    public double Opens => _origin + _first;
 
     /// <summary>Crank angle at which it is back, rad, above <see cref="Opens"/>.</summary>
-    public double Closes => origin + last;
+    public double Closes => _origin + _last;
 
     /// <summary>m.</summary>
     public double Highest { get; }
@@ -35,7 +35,7 @@ public sealed class ValveLift
     public double HighestAt { get; }
 
     /// <summary>Lift summed over crank angle, m rad, exact for the curve.</summary>
-    public double Area => curve.Area(first, last) - lash * (last - first);
+    public double Area => _curve.Area(_first, _last) - _lash * (_last - _first);
 
     /// <summary>The lift of an intake valve: its nose stands <see cref="CamCard.LobeCentre"/> after top dead centre.</summary>
     /// <param name="problem">What is wrong with the card, with the cure; null where a curve is returned.</param>
@@ -68,7 +68,7 @@ public sealed class ValveLift
     public double At(double crank)
     {
         var at = Within(crank);
-        return at < first || at > last ? 0 : Math.Max(0, curve.Value(at) - lash);
+        return at < _first || at > _last ? 0 : Math.Max(0, _curve.Value(at) - _lash);
     }
 
     /// <summary>Slope of the lift, m/rad; zero on the seat. Times rad/s it is the valve's speed.</summary>
@@ -76,7 +76,7 @@ public sealed class ValveLift
     public double Speed(double crank)
     {
         var at = Within(crank);
-        return at < first || at > last ? 0 : curve.Slope(at);
+        return at < _first || at > _last ? 0 : _curve.Slope(at);
     }
 
     /// <summary>Bend of the lift, m/rad2; zero on the seat. Times (rad/s)2 it is the valve's acceleration.</summary>
@@ -84,7 +84,7 @@ public sealed class ValveLift
     public double Acceleration(double crank)
     {
         var at = Within(crank);
-        return at < first || at > last ? 0 : curve.Bend(at);
+        return at < _first || at > _last ? 0 : _curve.Bend(at);
     }
 
     /// <summary>Crank angle during which the valve stands above a lift, rad; from the first passing to the last.</summary>
@@ -93,7 +93,7 @@ public sealed class ValveLift
     public double Duration(double lift)
     {
         Require.NotNegative(lift, nameof(lift), "m");
-        return lift >= Highest ? 0 : curve.Passes(lift + lash, true) - curve.Passes(lift + lash, false);
+        return lift >= Highest ? 0 : _curve.Passes(lift + _lash, true) - _curve.Passes(lift + _lash, false);
     }
 
     private static ValveLift? FromCard(CamCard card, int side, out string? problem)
@@ -111,7 +111,7 @@ public sealed class ValveLift
     /// <summary>The angle on the curve's own scale, brought into the cycle that starts with the curve.</summary>
     private double Within(double crank)
     {
-        var at = (crank - origin - curve.From) / Cycle;
-        return (at - Math.Floor(at)) * Cycle + curve.From;
+        var at = (crank - _origin - _curve.From) / Cycle;
+        return (at - Math.Floor(at)) * Cycle + _curve.From;
     }
 }

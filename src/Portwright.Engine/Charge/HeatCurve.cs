@@ -8,12 +8,12 @@ namespace Portwright.Engine.Charge;
 public sealed class HeatCurve
 {
     // h = T (c0 + c1 T + c2 T^2 + c3 T^3 + c4 T^4) + c5: the coefficients of cp, each divided by its place, so that one row gives both without a division.
-    private readonly double[] low, high;
+    private readonly double[] _low, _high;
 
     private HeatCurve(double gasConstant, double[] low, double[] high)
     {
         GasConstant = gasConstant;
-        (this.low, this.high) = (low, high);
+        (this._low, this._high) = (low, high);
         for (var i = 1; i < 5; i++)
         {
             low[i] /= i + 1;
@@ -99,5 +99,5 @@ public sealed class HeatCurve
     }
 
     /// <summary>The six coefficients of enthalpy that hold at a temperature.</summary>
-    internal ReadOnlySpan<double> Row(double temperature) => temperature <= Species.Middle ? low : high;
+    internal ReadOnlySpan<double> Row(double temperature) => temperature <= Species.Middle ? _low : _high;
 }

@@ -10,14 +10,14 @@ public sealed class CylinderGas
 {
     private const double Cycle = 4 * Math.PI;
 
-    private readonly CylinderPlan plan;
-    private readonly double speed, meanPistonSpeed, wallFactor;
-    private double wallRate, freshAtStart, share;
-    private (double Pressure, double Volume, double Temperature) atClosing;
-    private (double Step, double Volume, double Share) ahead;
-    private ValveFlow rate;
-    private CylinderState state;
-    private bool shut;
+    private readonly CylinderPlan _plan;
+    private readonly double _speed, _meanPistonSpeed, _wallFactor;
+    private double _wallRate, _freshAtStart, _share;
+    private (double Pressure, double Volume, double Temperature) _atClosing;
+    private (double Step, double Volume, double Share) _ahead;
+    private ValveFlow _rate;
+    private CylinderState _state;
+    private bool _shut;
 
     /// <param name="revolutionsASecond">1/s, above zero.</param>
     /// <param name="crank">Where to start, rad. A charge that is burning there burns no further.</param>
@@ -28,10 +28,10 @@ public sealed class CylinderGas
     public CylinderGas(CylinderPlan plan, double revolutionsASecond, double crank, double pressure, double temperature, double burnt = 0)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        this.plan = plan;
+        this._plan = plan;
         var turns = Require.Positive(revolutionsASecond, nameof(revolutionsASecond), "1/s");
-        (speed, meanPistonSpeed) = (2 * Math.PI * turns, 2 * plan.Space.Crank.Stroke * turns);
-        wallFactor = plan.WallHeatScale * Woschni.OfBore(plan.Space.Bore);
+        (_speed, _meanPistonSpeed) = (2 * Math.PI * turns, 2 * plan.Space.Crank.Stroke * turns);
+        _wallFactor = plan.WallHeatScale * Woschni.OfBore(plan.Space.Bore);
         Require.Positive(pressure, nameof(pressure), "Pa");
         Require.Positive(temperature, nameof(temperature), "K");
         Require.Between(burnt, 0, 1, nameof(burnt), "(no unit)");
@@ -41,11 +41,11 @@ public sealed class CylinderGas
         Mass = pressure * volume / (plan.Gas.GasConstant(burnt) * temperature);
         BurntMass = burnt * Mass;
         Energy = Mass * plan.Gas.InternalEnergy(temperature, burnt);
-        state = new(pressure, temperature, burnt, volume);
-        share = plan.Burn?.At(Crank) ?? 0;
+        _state = new(pressure, temperature, burnt, volume);
+        _share = plan.Burn?.At(Crank) ?? 0;
         Close();
-        shut = plan.IsShut(Crank);
-        wallRate = HeatToWalls(state);
+        _shut = plan.IsShut(Crank);
+        _wallRate = HeatToWalls(_state);
         Totals = new() { PeakPressure = pressure };
     }
 
@@ -62,7 +62,7 @@ public sealed class CylinderGas
     public double Energy { get; private set; }
 
     /// <summary>At <see cref="Crank"/>.</summary>
-    public CylinderState State => state;
+    public CylinderState State => _state;
 
     /// <summary>At the end of the step in which the intake last closed; before that, the state the cylinder started from.</summary>
     public TrappedCharge Trapped { get; private set; }
@@ -70,14 +70,14 @@ public sealed class CylinderGas
     /// <summary>Sums since the start or since <see cref="ClearTotals"/>.</summary>
     public CylinderTotals Totals { get; private set; }
 
-    public void ClearTotals() => Totals = new() { PeakPressure = state.Pressure };
+    public void ClearTotals() => Totals = new() { PeakPressure = _state.Pressure };
 
     /// <summary>Half a step ahead, by the flow of the last step: what a valve sees in the middle of the step.</summary>
     /// <param name="step">s, above zero. A <see cref="Step"/> of the same length uses part of what was found here.</param>
     public CylinderState Midway(double step)
     {
         var half = 0.5 * step;
-        return Half(step, new(rate.Mass * half, rate.Enthalpy * half, rate.BurntMass * half), state.Temperature);
+        return Half(step, new(_rate.Mass * half, _rate.Enthalpy * half, _rate.BurntMass * half), _state.Temperature);
     }
 
     /// <summary>Moves on by a step.</summary>
@@ -88,61 +88,61 @@ public sealed class CylinderGas
     public void Step(double step, in ValveFlow flow)
     {
         Require.Positive(step, nameof(step), "s");
-        var midway = Half(step, new(0.5 * flow.Mass, 0.5 * flow.Enthalpy, 0.5 * flow.BurntMass), state.Temperature);
-        double next = Crank + speed * step, nextVolume = plan.Space.Volume(next), nextShare = plan.Burn?.At(next) ?? 0;
+        var midway = Half(step, new(0.5 * flow.Mass, 0.5 * flow.Enthalpy, 0.5 * flow.BurntMass), _state.Temperature);
+        double next = Crank + _speed * step, nextVolume = _plan.Space.Volume(next), nextShare = _plan.Burn?.At(next) ?? 0;
         var burns = Burns(nextShare);
-        double fuel = burns * plan.FuelPerFresh, set = burns * plan.HeatOfFresh;
-        double work = midway.Pressure * (nextVolume - state.Volume), toWalls = HeatToWalls(midway), lost = toWalls * step;
+        double fuel = burns * _plan.FuelPerFresh, set = burns * _plan.HeatOfFresh;
+        double work = midway.Pressure * (nextVolume - _state.Volume), toWalls = HeatToWalls(midway), lost = toWalls * step;
 
         Mass += flow.Mass + fuel;
         Energy += flow.Enthalpy + set - work - lost;
         if (!(Mass > 0)) throw new ArithmeticException($"The cylinder is empty at {Crank} rad: the step of {step} s is too long.");
         BurntMass = Math.Clamp(BurntMass + flow.BurntMass + burns + fuel, 0, Mass);
-        state = Of(Mass, Energy, BurntMass, nextVolume, 2 * midway.Temperature - state.Temperature);
+        _state = Of(Mass, Energy, BurntMass, nextVolume, 2 * midway.Temperature - _state.Temperature);
         var middle = 0.5 * (Crank + next);
         Add(work, middle < Math.PI || middle >= 3 * Math.PI, lost, set, burns, fuel, flow);
-        (Crank, wallRate, share) = (next, toWalls, nextShare);
+        (Crank, _wallRate, _share) = (next, toWalls, nextShare);
         var perTime = 1 / step;
-        rate = new(flow.Mass * perTime, flow.Enthalpy * perTime, flow.BurntMass * perTime);
-        ahead = default;
+        _rate = new(flow.Mass * perTime, flow.Enthalpy * perTime, flow.BurntMass * perTime);
+        _ahead = default;
         if (Crank >= Cycle)
         {
             Crank -= Cycle;
-            share = plan.Burn?.At(Crank) ?? 0;
+            _share = _plan.Burn?.At(Crank) ?? 0;
         }
 
-        var now = plan.IsShut(Crank);
-        if (now && !shut) Close();
-        shut = now;
+        var now = _plan.IsShut(Crank);
+        if (now && !_shut) Close();
+        _shut = now;
     }
 
     private CylinderState Half(double step, in ValveFlow flow, double guess)
     {
-        if (ahead.Step != step)
+        if (_ahead.Step != step)
         {
-            var crank = Crank + 0.5 * speed * step;
-            ahead = (step, plan.Space.Volume(crank), plan.Burn?.At(crank) ?? 0);
+            var crank = Crank + 0.5 * _speed * step;
+            _ahead = (step, _plan.Space.Volume(crank), _plan.Burn?.At(crank) ?? 0);
         }
 
-        var burns = Burns(ahead.Share);
-        var energy = Energy + flow.Enthalpy + burns * plan.HeatOfFresh - state.Pressure * (ahead.Volume - state.Volume) - 0.5 * step * wallRate;
-        var fuel = burns * plan.FuelPerFresh;
-        return Of(Mass + flow.Mass + fuel, energy, BurntMass + flow.BurntMass + burns + fuel, ahead.Volume, guess);
+        var burns = Burns(_ahead.Share);
+        var energy = Energy + flow.Enthalpy + burns * _plan.HeatOfFresh - _state.Pressure * (_ahead.Volume - _state.Volume) - 0.5 * step * _wallRate;
+        var fuel = burns * _plan.FuelPerFresh;
+        return Of(Mass + flow.Mass + fuel, energy, BurntMass + flow.BurntMass + burns + fuel, _ahead.Volume, guess);
     }
 
     private CylinderState Of(double mass, double energy, double burntMass, double volume, double guess)
     {
         var burnt = Math.Clamp(burntMass / mass, 0, 1);
-        var temperature = plan.Gas.Temperature(energy / mass, burnt, Math.Clamp(guess, 50, 6000));
-        return new(mass * plan.Gas.GasConstant(burnt) * temperature / volume, temperature, burnt, volume);
+        var temperature = _plan.Gas.Temperature(energy / mass, burnt, Math.Clamp(guess, 50, 6000));
+        return new(mass * _plan.Gas.GasConstant(burnt) * temperature / volume, temperature, burnt, volume);
     }
 
     /// <summary>Fresh gas that burns from now until a share of it is burnt, kg.</summary>
     private double Burns(double until)
     {
-        if (until <= share) return 0;
-        if (share == 0) freshAtStart = Mass - BurntMass;
-        return Math.Min(freshAtStart * (until - share), Math.Max(0, Mass - BurntMass));
+        if (until <= _share) return 0;
+        if (_share == 0) _freshAtStart = Mass - BurntMass;
+        return Math.Min(_freshAtStart * (until - _share), Math.Max(0, Mass - BurntMass));
     }
 
     private void Add(double work, bool pumping, double lost, double set, double burns, double fuel, in ValveFlow flow)
@@ -159,26 +159,26 @@ public sealed class CylinderGas
             BurntMass = sum.BurntMass + flow.BurntMass,
             FreshThatBurnt = sum.FreshThatBurnt + burns,
             FuelMass = sum.FuelMass + fuel,
-            PeakPressure = Math.Max(sum.PeakPressure, state.Pressure),
+            PeakPressure = Math.Max(sum.PeakPressure, _state.Pressure),
         };
     }
 
     private void Close()
     {
-        atClosing = (state.Pressure, state.Volume, state.Temperature);
-        Trapped = new(Mass, state);
+        _atClosing = (_state.Pressure, _state.Volume, _state.Temperature);
+        Trapped = new(Mass, _state);
     }
 
     /// <summary>W.</summary>
     private double HeatToWalls(in CylinderState gas)
     {
-        if (plan.Walls is not { } walls) return 0;
-        var space = plan.Space;
-        var gasSpeed = !shut ? Woschni.GasExchange * meanPistonSpeed
-            : plan.Burn is { } burn && Crank >= burn.Start
-                ? Woschni.BurningSpeed(meanPistonSpeed, space.Displacement, gas.Pressure, Woschni.MotoredPressure(gas.Volume, atClosing), atClosing)
-                : Woschni.Closed * meanPistonSpeed;
-        return wallFactor * Woschni.WithoutBore(gas.Pressure, gas.Temperature, gasSpeed)
+        if (_plan.Walls is not { } walls) return 0;
+        var space = _plan.Space;
+        var gasSpeed = !_shut ? Woschni.GasExchange * _meanPistonSpeed
+            : _plan.Burn is { } burn && Crank >= burn.Start
+                ? Woschni.BurningSpeed(_meanPistonSpeed, space.Displacement, gas.Pressure, Woschni.MotoredPressure(gas.Volume, _atClosing), _atClosing)
+                : Woschni.Closed * _meanPistonSpeed;
+        return _wallFactor * Woschni.WithoutBore(gas.Pressure, gas.Temperature, gasSpeed)
             * (space.HeadArea * (gas.Temperature - walls.Head) + space.PistonCrownArea * (gas.Temperature - walls.Piston)
                 + space.SleeveArea(gas.Volume) * (gas.Temperature - walls.Sleeve));
     }

@@ -64,13 +64,13 @@ public sealed record CycleTrace(
 /// <summary>What the gas in one pipe did over the cycle.</summary>
 public sealed class PipeTrace
 {
-    private readonly Pipe pipe;
-    private readonly int sign;
+    private readonly Pipe _pipe;
+    private readonly int _sign;
 
     /// <param name="sign">1 where the stream of this side goes from the valve outwards, -1 where it goes to the valve.</param>
     internal PipeTrace(Pipe pipe, int sign, int frameEvery)
     {
-        (this.pipe, this.sign, FrameEvery) = (pipe, sign, frameEvery);
+        (this._pipe, this._sign, FrameEvery) = (pipe, sign, frameEvery);
         Distances = [.. Enumerable.Range(0, pipe.Cells).Select(pipe.Position)];
         Sections = [.. Distances.Select((_, i) => pipe.Shape.Volumes[i] / pipe.Shape.CellLength)];
         Frames = new PipeFrame[CycleTrace.Rows / frameEvery];
@@ -102,14 +102,14 @@ public sealed class PipeTrace
 
     internal void Write(int row)
     {
-        var k = pipe.Gas.HeatCapacityRatio;
-        for (var i = 0; i < pipe.Cells; i++) HighestMach[i] = Math.Max(HighestMach[i], sign * pipe[i].Mach(k));
-        (ValvePressure[row], ValveMach[row]) = (pipe[0].Pressure, sign * pipe[0].Mach(k));
+        var k = _pipe.Gas.HeatCapacityRatio;
+        for (var i = 0; i < _pipe.Cells; i++) HighestMach[i] = Math.Max(HighestMach[i], _sign * _pipe[i].Mach(k));
+        (ValvePressure[row], ValveMach[row]) = (_pipe[0].Pressure, _sign * _pipe[0].Mach(k));
         if (row % FrameEvery != 0) return;
         Frames[row / FrameEvery] = new(
-            [.. Enumerable.Range(0, pipe.Cells).Select(i => (float)pipe[i].Pressure)],
-            [.. Enumerable.Range(0, pipe.Cells).Select(i => (float)(sign * pipe[i].Velocity))],
-            [.. Enumerable.Range(0, pipe.Cells).Select(i => (float)pipe[i].Burnt)]);
+            [.. Enumerable.Range(0, _pipe.Cells).Select(i => (float)_pipe[i].Pressure)],
+            [.. Enumerable.Range(0, _pipe.Cells).Select(i => (float)(_sign * _pipe[i].Velocity))],
+            [.. Enumerable.Range(0, _pipe.Cells).Select(i => (float)_pipe[i].Burnt)]);
     }
 }
 

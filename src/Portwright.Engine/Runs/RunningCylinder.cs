@@ -7,14 +7,14 @@ namespace Portwright.Engine.Runs;
 /// <summary>One cylinder with its valves between its two pipes.</summary>
 internal sealed class RunningCylinder
 {
-    private readonly ValveOpening intake, exhaust;
-    private readonly double turnsASecond;
-    private double askedFor = double.NaN;
-    private CylinderState midway;
+    private readonly ValveOpening _intake, _exhaust;
+    private readonly double _turnsASecond;
+    private double _askedFor = double.NaN;
+    private CylinderState _midway;
 
     public RunningCylinder(CylinderPlan plan, ValveOpening intake, ValveOpening exhaust, double turnsASecond, double crank, GasAtRest start, PerfectGas intakeGas, PerfectGas exhaustGas)
     {
-        (this.intake, this.exhaust, this.turnsASecond) = (intake, exhaust, turnsASecond);
+        (this._intake, this._exhaust, this._turnsASecond) = (intake, exhaust, turnsASecond);
         Gas = new(plan, turnsASecond, crank, start.Pressure, start.Temperature, start.Burnt);
         IntakeMouth = new(this, plan.Gas, intakeGas);
         ExhaustMouth = new(this, plan.Gas, exhaustGas);
@@ -32,8 +32,8 @@ internal sealed class RunningCylinder
 
     public CylinderState Midway(double step)
     {
-        if (step != askedFor) (askedFor, midway) = (step, Gas.Midway(step));
-        return midway;
+        if (step != _askedFor) (_askedFor, _midway) = (step, Gas.Midway(step));
+        return _midway;
     }
 
     /// <summary>In which the open valves would pass all its gas at the speed of sound, s; endless where they are shut.</summary>
@@ -51,9 +51,9 @@ internal sealed class RunningCylinder
     /// <summary>Sets the valves to where they stand in the middle of a step.</summary>
     public void SetValves(double step)
     {
-        var crank = Gas.Crank + Math.PI * turnsASecond * step;
-        (IntakeValve.AreaOutOfPipe, IntakeValve.AreaIntoPipe) = intake.At(crank);
-        (ExhaustValve.AreaIntoPipe, ExhaustValve.AreaOutOfPipe) = exhaust.At(crank);
+        var crank = Gas.Crank + Math.PI * _turnsASecond * step;
+        (IntakeValve.AreaOutOfPipe, IntakeValve.AreaIntoPipe) = _intake.At(crank);
+        (ExhaustValve.AreaIntoPipe, ExhaustValve.AreaOutOfPipe) = _exhaust.At(crank);
     }
 
     public void BeginCycle()
@@ -69,6 +69,6 @@ internal sealed class RunningCylinder
         Gas.Step(step, IntakeMouth.Flow + ExhaustMouth.Flow);
         IntakeMouth.Clear();
         ExhaustMouth.Clear();
-        askedFor = double.NaN;
+        _askedFor = double.NaN;
     }
 }

@@ -21,19 +21,19 @@ internal sealed class RunningEngine
     /// <summary>Steps between two looks at whether the run was cancelled.</summary>
     private const int LookEvery = 512;
 
-    private readonly PipeNetwork network;
-    private readonly double speed;
-    private readonly int cylinders;
-    private SteadyPlenum? steady;
+    private readonly PipeNetwork _network;
+    private readonly double _speed;
+    private readonly int _cylinders;
+    private SteadyPlenum? _steady;
 
     /// <param name="turnsASecond">1/s, above zero.</param>
     /// <exception cref="ArgumentException">The design cannot be put together; the message names the part.</exception>
     public RunningEngine(EngineDesign design, double turnsASecond)
     {
         ArgumentNullException.ThrowIfNull(design);
-        speed = 2 * Math.PI * Require.Positive(turnsASecond, nameof(turnsASecond), "1/s");
-        network = new() { Courant = design.Courant };
-        cylinders = design.Cylinders;
+        _speed = 2 * Math.PI * Require.Positive(turnsASecond, nameof(turnsASecond), "1/s");
+        _network = new() { Courant = design.Courant };
+        _cylinders = design.Cylinders;
         Charge = design.PlainGas is { } plain ? ChargeGas.Constant(plain.HeatCapacityRatio, plain.GasConstant) : ChargeGas.Of(design.Fuel, design.Richness);
         var fired = design.Combustion.ShareBurnt > 0;
         var air = design.Air;
@@ -56,9 +56,9 @@ internal sealed class RunningEngine
             IntakePipes[i] = PipeOf(design.Intake.Tract, fresh, air, $"intake {number}");
             ExhaustPipes[i] = PipeOf(design.Exhaust.Tract, spent, behind, $"exhaust {number}");
             var cylinder = Cylinders[i] = new(Plan, intake, exhaust, turnsASecond, -place * Cycle / order.Count, air, fresh, spent);
-            network.Add(IntakePipes[i], ExhaustPipes[i]);
-            network.Join(PipeEnd.First(IntakePipes[i]), cylinder.IntakeMouth, cylinder.IntakeValve);
-            network.Join(PipeEnd.First(ExhaustPipes[i]), cylinder.ExhaustMouth, cylinder.ExhaustValve);
+            _network.Add(IntakePipes[i], ExhaustPipes[i]);
+            _network.Join(PipeEnd.First(IntakePipes[i]), cylinder.IntakeMouth, cylinder.IntakeValve);
+            _network.Join(PipeEnd.First(ExhaustPipes[i]), cylinder.ExhaustMouth, cylinder.ExhaustValve);
         }
 
         JoinIntakes(design, new Room(air), fresh);
@@ -90,24 +90,24 @@ internal sealed class RunningEngine
     /// <exception cref="OperationCanceledException">It was cancelled.</exception>
     public void TurnACycle(Action<double>? after = null, CancellationToken cancel = default)
     {
-        network.LookAtWalls();
+        _network.LookAtWalls();
         for (Turned = 0; Turned < Cycle;)
         {
             if (Steps % LookEvery == 0) cancel.ThrowIfCancellationRequested();
-            var longest = Math.Min(network.LongestStep, LongestTurn / speed);
+            var longest = Math.Min(_network.LongestStep, LongestTurn / _speed);
             foreach (var cylinder in Cylinders) longest = Math.Min(longest, MostShare * cylinder.TimeToEmpty);
-            var rest = (Cycle - Turned) / speed;
+            var rest = (Cycle - Turned) / _speed;
             // Two equal steps rather than a long one and a crumb.
             var step = rest <= longest ? rest : rest < 2 * longest ? 0.5 * rest : longest;
             foreach (var cylinder in Cylinders) cylinder.SetValves(step);
-            network.Step(step);
+            _network.Step(step);
             foreach (var cylinder in Cylinders) cylinder.Step(step);
-            Turned = rest <= longest ? Cycle : Turned + speed * step;
+            Turned = rest <= longest ? Cycle : Turned + _speed * step;
             Steps++;
             after?.Invoke(step);
         }
 
-        steady?.EndCycle(cylinders, Cycle / speed);
+        _steady?.EndCycle(_cylinders, Cycle / _speed);
     }
 
     private static CylinderPlan PlanOf(EngineDesign design, ValveOpening intake, ValveOpening exhaust, ChargeGas charge)
@@ -142,30 +142,30 @@ internal sealed class RunningEngine
     {
         if (design.Manifold is not { } manifold)
         {
-            foreach (var pipe in IntakePipes) network.Join(PipeEnd.Last(pipe), air);
+            foreach (var pipe in IntakePipes) _network.Join(PipeEnd.Last(pipe), air);
             return;
         }
 
         if (design.FiringOrder is null)
         {
-            steady = new SteadyPlenum(air.Air, manifold.ThrottleArea, fresh.HeatCapacityRatio, fresh.GasConstant);
-            network.Join(PipeEnd.Last(IntakePipes[0]), steady);
+            _steady = new SteadyPlenum(air.Air, manifold.ThrottleArea, fresh.HeatCapacityRatio, fresh.GasConstant);
+            _network.Join(PipeEnd.Last(IntakePipes[0]), _steady);
             return;
         }
 
         var plenum = new Plenum(manifold.Volume, fresh, air.Air);
-        foreach (var pipe in IntakePipes) network.Join(PipeEnd.Last(pipe), plenum);
+        foreach (var pipe in IntakePipes) _network.Join(PipeEnd.Last(pipe), plenum);
         var throttle = PipeOf(Tract.Straight(manifold.ThrottleLength, Math.Sqrt(4 / Math.PI * manifold.ThrottleArea), manifold.ThrottleLength / FewestCells), fresh, air.Air, "throttle");
-        network.Add(throttle);
-        network.Join(PipeEnd.First(throttle), plenum);
-        network.Join(PipeEnd.Last(throttle), air);
+        _network.Add(throttle);
+        _network.Join(PipeEnd.First(throttle), plenum);
+        _network.Join(PipeEnd.Last(throttle), air);
     }
 
     private void JoinExhausts(EngineDesign design, IReadOnlyList<int> order, Room behind, PerfectGas spent, GasAtRest start)
     {
         if (design.FiringOrder is null || design.Collector is not { Primaries: > 1 } collector)
         {
-            foreach (var pipe in ExhaustPipes) network.Join(PipeEnd.Last(pipe), behind);
+            foreach (var pipe in ExhaustPipes) _network.Join(PipeEnd.Last(pipe), behind);
             return;
         }
 
@@ -181,9 +181,9 @@ internal sealed class RunningEngine
                 Roughness = design.Exhaust.Tract.Roughness,
             };
             var pipe = PipeOf(tract, spent, start, $"collector {g + 1}");
-            network.Add(pipe);
-            network.JoinAtOnePoint([PipeEnd.First(pipe), .. Enumerable.Range(0, collector.Primaries).Select(k => PipeEnd.Last(ExhaustPipes[order[g + k * groups] - 1]))]);
-            network.Join(PipeEnd.Last(pipe), behind);
+            _network.Add(pipe);
+            _network.JoinAtOnePoint([PipeEnd.First(pipe), .. Enumerable.Range(0, collector.Primaries).Select(k => PipeEnd.Last(ExhaustPipes[order[g + k * groups] - 1]))]);
+            _network.Join(PipeEnd.Last(pipe), behind);
         }
     }
 }

@@ -11,15 +11,15 @@ internal sealed class ValveOpening
 
     private const double Cycle = 4 * Math.PI;
 
-    private readonly double[] with, against;
+    private readonly double[] _with, _against;
 
     public ValveOpening(ValveLift lift, MeasuredAreas areas)
     {
         Lift = lift;
         var stream = Curve(areas.Lifts, areas.WithTheStream);
         var back = areas.Backwards is { } b ? Curve(areas.Lifts, b) : stream;
-        (with, against) = (Table(lift, stream), areas.Backwards is null ? [] : Table(lift, back));
-        if (against.Length == 0) against = with;
+        (_with, _against) = (Table(lift, stream), areas.Backwards is null ? [] : Table(lift, back));
+        if (_against.Length == 0) _against = _with;
     }
 
     public ValveLift Lift { get; }
@@ -31,7 +31,7 @@ internal sealed class ValveOpening
         if (at >= Parts) at -= Parts;
         var i = (int)at;
         var share = at - i;
-        return (with[i] + share * (with[i + 1] - with[i]), against[i] + share * (against[i + 1] - against[i]));
+        return (_with[i] + share * (_with[i + 1] - _with[i]), _against[i] + share * (_against[i + 1] - _against[i]));
     }
 
     /// <summary>Lift curve of one side.</summary>

@@ -16,21 +16,21 @@ public readonly record struct ProfilePoint(double Distance, PlanePoint Point, bo
 /// </summary>
 public sealed class PortProfile
 {
-    private readonly Func<double, double> roof;
-    private readonly Func<double, double> floor;
-    private readonly double firstMeasured;
-    private readonly double lastMeasured;
+    private readonly Func<double, double> _roof;
+    private readonly Func<double, double> _floor;
+    private readonly double _firstMeasured;
+    private readonly double _lastMeasured;
 
     private PortProfile(Centreline centreline, ProfileStation[] stations)
     {
         Centreline = centreline;
         Stations = stations;
         double[] places = [.. stations.Select(s => s.Distance)];
-        roof = Line(places, [.. stations.Select(s => s.Roof)]);
-        floor = Line(places, [.. stations.Select(s => s.Floor)]);
+        _roof = Line(places, [.. stations.Select(s => s.Roof)]);
+        _floor = Line(places, [.. stations.Select(s => s.Floor)]);
         var measured = stations.Where(s => !s.IsGeneric).ToList();
-        firstMeasured = measured.Count > 0 ? measured[0].Distance : double.PositiveInfinity;
-        lastMeasured = measured.Count > 0 ? measured[^1].Distance : double.NegativeInfinity;
+        _firstMeasured = measured.Count > 0 ? measured[0].Distance : double.PositiveInfinity;
+        _lastMeasured = measured.Count > 0 ? measured[^1].Distance : double.NegativeInfinity;
     }
 
     /// <summary>Makes a profile of one or more stations in any order, or says why they make none.</summary>
@@ -52,17 +52,17 @@ public sealed class PortProfile
     /// <summary>Height of the roof above the centreline, m.</summary>
     /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance lies outside the port.</exception>
-    public double RoofAt(double distance) => roof(Within(distance));
+    public double RoofAt(double distance) => _roof(Within(distance));
 
     /// <summary>Depth of the floor below the centreline, m.</summary>
     /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance lies outside the port.</exception>
-    public double FloorAt(double distance) => floor(Within(distance));
+    public double FloorAt(double distance) => _floor(Within(distance));
 
     /// <summary>True where the shape is not bounded by measured stations on both sides.</summary>
     /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>
     /// <exception cref="ArgumentOutOfRangeException">The distance lies outside the port.</exception>
-    public bool IsGenericAt(double distance) => !(Within(distance) >= firstMeasured && distance <= lastMeasured);
+    public bool IsGenericAt(double distance) => !(Within(distance) >= _firstMeasured && distance <= _lastMeasured);
 
     /// <summary>A point of the roof or floor.</summary>
     /// <param name="distance">From the flange along the centreline, m, 0 to the port's length.</param>

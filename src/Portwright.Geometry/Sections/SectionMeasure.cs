@@ -127,7 +127,11 @@ public abstract record SectionMeasure
             lines.Add(new("area in the measured plane", "the sum so far", [], Quantity.Area(MeasuredArea), Effect.Aside));
             lines.Add(new("area square to the centreline", "{0} × cos {1}", [Quantity.Area(MeasuredArea), Quantity.Angle(Tilt)], Quantity.Area(Area), Effect.Total));
         }
-        else lines.Add(new("area", "the sum so far", [], Quantity.Area(Area), Effect.Total));
+        else
+        {
+            lines.Add(new("area", "the sum so far", [], Quantity.Area(Area), Effect.Total));
+        }
+
         return lines;
     }
 

@@ -8,7 +8,7 @@ namespace Portwright.Physics.Crank;
 /// </remarks>
 public sealed record SliderCrank
 {
-    private readonly double throwRadius, rodSquared, topAngle, topHeight;
+    private readonly double _throwRadius, _rodSquared, _topAngle, _topHeight;
 
     /// <param name="stroke">Twice the crank's throw, m, above zero. With a pin offset the piston travels a little more: <see cref="Travel"/>.</param>
     /// <param name="rod">Centre to centre, m, longer than half the stroke and the offset together.</param>
@@ -20,17 +20,17 @@ public sealed record SliderCrank
     {
         Stroke = Require.Positive(stroke, nameof(stroke), "m");
         Rod = Require.Positive(rod, nameof(rod), "m");
-        throwRadius = stroke / 2;
+        _throwRadius = stroke / 2;
         if (!double.IsFinite(pinOffset)) Require.Refuse(pinOffset, nameof(pinOffset), "a finite number, in m");
-        if (!(rod > throwRadius + Math.Abs(pinOffset))) Require.Refuse(rod, nameof(rod), "longer than half the stroke and the pin offset together, in m");
+        if (!(rod > _throwRadius + Math.Abs(pinOffset))) Require.Refuse(rod, nameof(rod), "longer than half the stroke and the pin offset together, in m");
         PinOffset = pinOffset;
-        rodSquared = rod * rod;
-        topAngle = Math.Asin(pinOffset / (rod + throwRadius));
-        topHeight = Math.Sqrt((rod + throwRadius - pinOffset) * (rod + throwRadius + pinOffset));
-        var bottomHeight = Math.Sqrt((rod - throwRadius - pinOffset) * (rod - throwRadius + pinOffset));
-        Travel = topHeight - bottomHeight;
+        _rodSquared = rod * rod;
+        _topAngle = Math.Asin(pinOffset / (rod + _throwRadius));
+        _topHeight = Math.Sqrt((rod + _throwRadius - pinOffset) * (rod + _throwRadius + pinOffset));
+        var bottomHeight = Math.Sqrt((rod - _throwRadius - pinOffset) * (rod - _throwRadius + pinOffset));
+        Travel = _topHeight - bottomHeight;
         // The rod lies over the crank at the bottom: sin = -offset/(rod - throw), past half a turn.
-        BottomAngle = Math.PI + Math.Asin(pinOffset / (rod - throwRadius)) - topAngle;
+        BottomAngle = Math.PI + Math.Asin(pinOffset / (rod - _throwRadius)) - _topAngle;
     }
 
     /// <summary>Twice the throw, m.</summary>
@@ -52,18 +52,18 @@ public sealed record SliderCrank
     /// <param name="crank">rad after the piston's top dead centre.</param>
     public double FromTop(double crank)
     {
-        var (sin, cos) = Math.SinCos(crank + topAngle);
-        var beside = throwRadius * sin - PinOffset;
-        return topHeight - throwRadius * cos - Math.Sqrt(rodSquared - beside * beside);
+        var (sin, cos) = Math.SinCos(crank + _topAngle);
+        var beside = _throwRadius * sin - PinOffset;
+        return _topHeight - _throwRadius * cos - Math.Sqrt(_rodSquared - beside * beside);
     }
 
     /// <summary>Piston speed over crank speed, m/rad, positive downwards: the slope of <see cref="FromTop"/>. Times rad/s it is the piston's speed.</summary>
     /// <param name="crank">rad after the piston's top dead centre.</param>
     public double Slope(double crank)
     {
-        var (sin, cos) = Math.SinCos(crank + topAngle);
-        var beside = throwRadius * sin - PinOffset;
-        return throwRadius * (sin + cos * beside / Math.Sqrt(rodSquared - beside * beside));
+        var (sin, cos) = Math.SinCos(crank + _topAngle);
+        var beside = _throwRadius * sin - PinOffset;
+        return _throwRadius * (sin + cos * beside / Math.Sqrt(_rodSquared - beside * beside));
     }
 
     /// <summary>Piston speed over its mean 2 stroke n, no unit (Heywood's equation 2.11 where the offset is zero).</summary>
@@ -72,13 +72,13 @@ public sealed record SliderCrank
 
     /// <summary>Crank angle after top dead centre at which the piston goes down fastest, rad, to <see cref="Root.Tolerance"/>.</summary>
     /// <remarks>The slope rises from the top and falls to the bottom: its own slope changes sign once.</remarks>
-    public double FastestAngle => Root.Between(crank => Bend(crank) / throwRadius, 0, BottomAngle);
+    public double FastestAngle => Root.Between(crank => Bend(crank) / _throwRadius, 0, BottomAngle);
 
     /// <summary>Slope of <see cref="Slope"/>, m/rad2.</summary>
     private double Bend(double crank)
     {
-        var (sin, cos) = Math.SinCos(crank + topAngle);
-        double beside = throwRadius * sin - PinOffset, along = Math.Sqrt(rodSquared - beside * beside);
-        return throwRadius * (cos - sin * beside / along + throwRadius * cos * cos * rodSquared / (along * along * along));
+        var (sin, cos) = Math.SinCos(crank + _topAngle);
+        double beside = _throwRadius * sin - PinOffset, along = Math.Sqrt(_rodSquared - beside * beside);
+        return _throwRadius * (cos - sin * beside / along + _throwRadius * cos * cos * _rodSquared / (along * along * along));
     }
 }

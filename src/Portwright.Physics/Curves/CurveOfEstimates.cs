@@ -16,8 +16,8 @@ public sealed record CurveEstimate(Estimate Estimate, bool IsExtrapolated);
 /// </remarks>
 public sealed class CurveOfEstimates
 {
-    private readonly MonotoneCubic middle;
-    private readonly (Contribution Cause, MonotoneCubic Up, MonotoneCubic Down)[] moved;
+    private readonly MonotoneCubic _middle;
+    private readonly (Contribution Cause, MonotoneCubic Up, MonotoneCubic Down)[] _moved;
 
     /// <param name="x">Strictly rising, at least 2 points, in any unit.</param>
     /// <param name="points">As many results.</param>
@@ -27,7 +27,7 @@ public sealed class CurveOfEstimates
         Points = [.. points];
         var y = new double[points.Length];
         for (var i = 0; i < y.Length; i++) y[i] = points[i].Value;
-        middle = new(x, y);
+        _middle = new(x, y);
 
         var causes = new SortedDictionary<string, (Contribution Cause, double[] Amounts)>(StringComparer.Ordinal);
         for (var i = 0; i < points.Length; i++)
@@ -39,12 +39,12 @@ public sealed class CurveOfEstimates
                 cause.Amounts[i] = c.Amount;
             }
         }
-        moved = new (Contribution, MonotoneCubic, MonotoneCubic)[causes.Count];
+        _moved = new (Contribution, MonotoneCubic, MonotoneCubic)[causes.Count];
         var (up, down, next) = (new double[y.Length], new double[y.Length], 0);
         foreach (var (cause, amounts) in causes.Values)
         {
             for (var i = 0; i < y.Length; i++) (up[i], down[i]) = (y[i] + amounts[i], y[i] - amounts[i]);
-            moved[next++] = (cause, new(x, up), new(x, down));
+            _moved[next++] = (cause, new(x, up), new(x, down));
         }
     }
 
@@ -52,23 +52,23 @@ public sealed class CurveOfEstimates
     public ImmutableArray<Estimate> Points { get; }
 
     /// <summary>The curve of the values.</summary>
-    public MonotoneCubic Values => middle;
+    public MonotoneCubic Values => _middle;
 
     /// <summary>First x tested, in the unit they were given in.</summary>
-    public double From => middle.From;
+    public double From => _middle.From;
 
     /// <summary>Last x tested, in the unit they were given in.</summary>
-    public double To => middle.To;
+    public double To => _middle.To;
 
     /// <param name="x">In the unit of the tested x.</param>
-    public bool Covers(double x) => middle.Covers(x);
+    public bool Covers(double x) => _middle.Covers(x);
 
     /// <summary>The result at x.</summary>
     /// <param name="x">In the unit of the tested x.</param>
     /// <exception cref="ArgumentOutOfRangeException">x is outside the tested range and extrapolation is refused.</exception>
     public CurveEstimate At(double x, Extrapolation outside = Extrapolation.Refused)
     {
-        var value = middle.At(x, outside);
+        var value = _middle.At(x, outside);
         return new(Through(value.Value, curve => curve.At(x, outside).Value), value.IsExtrapolated);
     }
 
@@ -76,7 +76,7 @@ public sealed class CurveOfEstimates
     /// <param name="a">In the unit of the tested x.</param>
     /// <param name="b">In the unit of the tested x.</param>
     /// <exception cref="ArgumentOutOfRangeException">a or b is outside the tested range.</exception>
-    public Estimate Area(double a, double b) => Through(middle.Area(a, b), curve => curve.Area(a, b));
+    public Estimate Area(double a, double b) => Through(_middle.Area(a, b), curve => curve.Area(a, b));
 
     /// <summary>Mean of the curve from a to b.</summary>
     /// <param name="a">In the unit of the tested x.</param>
@@ -90,8 +90,8 @@ public sealed class CurveOfEstimates
 
     private Estimate Through(double value, Func<MonotoneCubic, double> read)
     {
-        var contributions = ImmutableArray.CreateBuilder<Contribution>(moved.Length);
-        foreach (var (cause, up, down) in moved) contributions.Add(cause with { Amount = (read(up) - read(down)) / 2 });
+        var contributions = ImmutableArray.CreateBuilder<Contribution>(_moved.Length);
+        foreach (var (cause, up, down) in _moved) contributions.Add(cause with { Amount = (read(up) - read(down)) / 2 });
         return new(value, contributions.MoveToImmutable());
     }
 }

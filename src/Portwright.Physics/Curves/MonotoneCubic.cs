@@ -15,10 +15,10 @@ public readonly record struct CurveValue(double Value, bool IsExtrapolated);
 /// </remarks>
 public sealed class MonotoneCubic
 {
-    private readonly double[] x;
-    private readonly double[] y;
-    private readonly double[] slope;
-    private readonly double[] areaUpTo;
+    private readonly double[] _x;
+    private readonly double[] _y;
+    private readonly double[] _slope;
+    private readonly double[] _areaUpTo;
 
     /// <param name="x">Strictly rising, at least 2 points, in any unit.</param>
     /// <param name="y">As many values, in any unit.</param>
@@ -33,23 +33,23 @@ public sealed class MonotoneCubic
                 throw new ArgumentException($"x must rise and be finite; point {i + 1} is {x[i]}.", nameof(x));
             if (!double.IsFinite(y[i])) throw new ArgumentException($"y must be finite; point {i + 1} is {y[i]}.", nameof(y));
         }
-        (this.x, this.y) = (x.ToArray(), y.ToArray());
-        slope = Slopes(x, y);
-        areaUpTo = new double[x.Length];
-        for (var i = 0; i + 1 < x.Length; i++) areaUpTo[i + 1] = areaUpTo[i] + AreaWithin(i, x[i + 1] - x[i]);
+        (this._x, this._y) = (x.ToArray(), y.ToArray());
+        _slope = Slopes(x, y);
+        _areaUpTo = new double[x.Length];
+        for (var i = 0; i + 1 < x.Length; i++) _areaUpTo[i + 1] = _areaUpTo[i] + AreaWithin(i, x[i + 1] - x[i]);
     }
 
     /// <summary>First x tested, in any unit.</summary>
-    public double From => x[0];
+    public double From => _x[0];
 
     /// <summary>Last x tested, in any unit.</summary>
-    public double To => x[^1];
+    public double To => _x[^1];
 
     /// <summary>Tested x, in the unit they were given in.</summary>
-    public ReadOnlySpan<double> X => x;
+    public ReadOnlySpan<double> X => _x;
 
     /// <summary>Tested y, in the unit they were given in.</summary>
-    public ReadOnlySpan<double> Y => y;
+    public ReadOnlySpan<double> Y => _y;
 
     /// <summary>Whether x lies in the tested range, ends included.</summary>
     /// <param name="x">In the unit of the tested x.</param>
@@ -63,11 +63,11 @@ public sealed class MonotoneCubic
         if (Covers(x))
         {
             var i = Piece(x);
-            return new(ValueWithin(i, x - this.x[i]), false);
+            return new(ValueWithin(i, x - this._x[i]), false);
         }
         if (outside == Extrapolation.Refused || !double.IsFinite(x)) throw Outside(nameof(x), x);
-        var end = x < From ? 0 : y.Length - 1;
-        return new(y[end] + slope[end] * (x - this.x[end]), true);
+        var end = x < From ? 0 : _y.Length - 1;
+        return new(_y[end] + _slope[end] * (x - this._x[end]), true);
     }
 
     /// <summary>The slope dy/dx at x, in units of y per unit of x.</summary>
@@ -77,10 +77,10 @@ public sealed class MonotoneCubic
     {
         if (!Covers(x)) throw Outside(nameof(x), x);
         var i = Piece(x);
-        var h = this.x[i + 1] - this.x[i];
-        var t = (x - this.x[i]) / h;
-        var chord = (y[i + 1] - y[i]) / h;
-        return 6 * t * (1 - t) * chord + (1 - t) * (1 - 3 * t) * slope[i] + t * (3 * t - 2) * slope[i + 1];
+        var h = this._x[i + 1] - this._x[i];
+        var t = (x - this._x[i]) / h;
+        var chord = (_y[i + 1] - _y[i]) / h;
+        return 6 * t * (1 - t) * chord + (1 - t) * (1 - 3 * t) * _slope[i] + t * (3 * t - 2) * _slope[i + 1];
     }
 
     /// <summary>Area under the curve, exact for the cubic pieces. Negative where b is below a. In units of x times y.</summary>
@@ -97,35 +97,35 @@ public sealed class MonotoneCubic
     private double AreaFromStart(double to)
     {
         var i = Piece(to);
-        return areaUpTo[i] + AreaWithin(i, to - x[i]);
+        return _areaUpTo[i] + AreaWithin(i, to - _x[i]);
     }
 
     private int Piece(double at)
     {
-        var i = Array.BinarySearch(x, at);
-        return Math.Min(i < 0 ? ~i - 1 : i, x.Length - 2);
+        var i = Array.BinarySearch(_x, at);
+        return Math.Min(i < 0 ? ~i - 1 : i, _x.Length - 2);
     }
 
     private double ValueWithin(int i, double s)
     {
-        var h = x[i + 1] - x[i];
+        var h = _x[i + 1] - _x[i];
         var t = s / h;
         var u = 1 - t;
         // Hermite form as distance from the left or right point, whichever is nearer: the points are met exactly.
-        var rise = y[i + 1] - y[i];
-        var bend = h * t * u * (u * slope[i] - t * slope[i + 1]);
-        var value = t <= 0.5 ? y[i] + (t * t * (3 - 2 * t) * rise + bend) : y[i + 1] - (u * u * (3 - 2 * u) * rise - bend);
+        var rise = _y[i + 1] - _y[i];
+        var bend = h * t * u * (u * _slope[i] - t * _slope[i + 1]);
+        var value = t <= 0.5 ? _y[i] + (t * t * (3 - 2 * t) * rise + bend) : _y[i + 1] - (u * u * (3 - 2 * u) * rise - bend);
         // Rounding alone can pass a neighbour by a last digit.
-        return Math.Clamp(value, Math.Min(y[i], y[i + 1]), Math.Max(y[i], y[i + 1]));
+        return Math.Clamp(value, Math.Min(_y[i], _y[i + 1]), Math.Max(_y[i], _y[i + 1]));
     }
 
     private double AreaWithin(int i, double s)
     {
-        var h = x[i + 1] - x[i];
+        var h = _x[i + 1] - _x[i];
         var t = s / h;
         var (t2, t3, t4) = (t * t, t * t * t, t * t * t * t);
-        return h * (y[i] * t + (y[i + 1] - y[i]) * (t3 - t4 / 2)
-            + h * slope[i] * (t2 / 2 - 2 * t3 / 3 + t4 / 4) + h * slope[i + 1] * (t4 / 4 - t3 / 3));
+        return h * (_y[i] * t + (_y[i + 1] - _y[i]) * (t3 - t4 / 2)
+            + h * _slope[i] * (t2 / 2 - 2 * t3 / 3 + t4 / 4) + h * _slope[i + 1] * (t4 / 4 - t3 / 3));
     }
 
     private static double[] Slopes(ReadOnlySpan<double> x, ReadOnlySpan<double> y)

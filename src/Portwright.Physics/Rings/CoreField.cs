@@ -3,7 +3,7 @@ namespace Portwright.Physics.Rings;
 /// <summary>Core speed (speed without its wall law) between the readings, by <see cref="Kriging"/>.</summary>
 internal sealed class CoreField
 {
-    private readonly double[] weights;
+    private readonly double[] _weights;
 
     /// <param name="values">Core speed at each place of the kriging, m/s.</param>
     public CoreField(Kriging kriging, double[] values)
@@ -11,8 +11,8 @@ internal sealed class CoreField
         Kriging = kriging;
         Mean = kriging.MeanOf(values);
         var off = values.Select(v => v - Mean).ToArray();
-        weights = kriging.Solve(off);
-        for (var i = 0; i < off.Length; i++) SumOfSquares += off[i] * weights[i];
+        _weights = kriging.Solve(off);
+        for (var i = 0; i < off.Length; i++) SumOfSquares += off[i] * _weights[i];
     }
 
     public Kriging Kriging { get; }
@@ -26,22 +26,22 @@ internal sealed class CoreField
     public double At(double px, double py)
     {
         var value = Mean;
-        for (var i = 0; i < weights.Length; i++) value += weights[i] * Kriging.Correlation(i, px, py);
+        for (var i = 0; i < _weights.Length; i++) value += _weights[i] * Kriging.Correlation(i, px, py);
         return value;
     }
 
     /// <summary>See <see cref="Kriging.Row"/>.</summary>
-    public void Row(double py, double x0, double step, Span<double> core) => Kriging.Row(py, x0, step, Mean, weights, core);
+    public void Row(double py, double x0, double step, Span<double> core) => Kriging.Row(py, x0, step, Mean, _weights, core);
 
     /// <summary>The field where the correlations with each place are known: one list a place.</summary>
     public double[] Over(double[][] correlations)
     {
         var field = new double[correlations[0].Length];
         Array.Fill(field, Mean);
-        for (var i = 0; i < weights.Length; i++)
+        for (var i = 0; i < _weights.Length; i++)
         {
             ReadOnlySpan<double> of = correlations[i];
-            for (var c = 0; c < field.Length; c++) field[c] += weights[i] * of[c];
+            for (var c = 0; c < field.Length; c++) field[c] += _weights[i] * of[c];
         }
         return field;
     }

@@ -16,41 +16,41 @@ namespace Portwright.Physics.Rings;
 /// </remarks>
 internal sealed class Kriging
 {
-    private readonly double[] x, y;
-    private readonly double scale;
-    private readonly double[,] inverse;
-    private readonly double[] inverseSums;
-    private readonly double inverseSum;
+    private readonly double[] _x, _y;
+    private readonly double _scale;
+    private readonly double[,] _inverse;
+    private readonly double[] _inverseSums;
+    private readonly double _inverseSum;
 
     /// <param name="length">Correlation length L, m.</param>
     public Kriging(double[] x, double[] y, double length)
     {
-        (this.x, this.y) = (x, y);
-        scale = Math.Sqrt(3) / length;
+        (this._x, this._y) = (x, y);
+        _scale = Math.Sqrt(3) / length;
         var n = x.Length;
         var factor = Matrix<double>.Build.Dense(n, n, (i, j) => i == j ? 1 : Correlation(x[i] - x[j], y[i] - y[j])).Cholesky();
         var solved = factor.Solve(Matrix<double>.Build.DenseIdentity(n));
-        inverse = solved.ToArray();
-        inverseSums = solved.RowSums().ToArray();
-        inverseSum = inverseSums.Sum();
-        LogDeterminant = factor.DeterminantLn + Math.Log(inverseSum);
+        _inverse = solved.ToArray();
+        _inverseSums = solved.RowSums().ToArray();
+        _inverseSum = _inverseSums.Sum();
+        LogDeterminant = factor.DeterminantLn + Math.Log(_inverseSum);
     }
 
-    public int Count => x.Length;
+    public int Count => _x.Length;
 
     /// <summary>Of the correlations and of the mean's own weight: what a likelihood of the length needs.</summary>
     public double LogDeterminant { get; }
 
     /// <summary>Generalised least squares mean of values at the places.</summary>
-    public double MeanOf(ReadOnlySpan<double> values) => Dot(inverseSums, values) / inverseSum;
+    public double MeanOf(ReadOnlySpan<double> values) => Dot(_inverseSums, values) / _inverseSum;
 
     /// <summary>R^-1 times values about their mean: how much each place's correlation counts in the field.</summary>
     public double[] Solve(ReadOnlySpan<double> values)
     {
-        var result = new double[x.Length];
+        var result = new double[_x.Length];
         for (var i = 0; i < result.Length; i++)
         {
-            for (var j = 0; j < result.Length; j++) result[i] += inverse[i, j] * values[j];
+            for (var j = 0; j < result.Length; j++) result[i] += _inverse[i, j] * values[j];
         }
         return result;
     }
@@ -61,9 +61,9 @@ internal sealed class Kriging
     /// </summary>
     public double[] Weights(ReadOnlySpan<double> correlations, double sumOfWeights)
     {
-        var rest = (sumOfWeights - Dot(inverseSums, correlations)) / inverseSum;
+        var rest = (sumOfWeights - Dot(_inverseSums, correlations)) / _inverseSum;
         var result = Solve(correlations);
-        for (var i = 0; i < result.Length; i++) result[i] += inverseSums[i] * rest;
+        for (var i = 0; i < result.Length; i++) result[i] += _inverseSums[i] * rest;
         return result;
     }
 
@@ -75,17 +75,17 @@ internal sealed class Kriging
     /// <param name="r">Correlations of the first sum with the places; G the sum of its weights.</param>
     /// <param name="q">The same of the second; H its weights.</param>
     public double Covariance(double own, ReadOnlySpan<double> r, double sumOfR, ReadOnlySpan<double> q, double sumOfQ) =>
-        own - Dot(r, Solve(q)) + (sumOfR - Dot(inverseSums, r)) * (sumOfQ - Dot(inverseSums, q)) / inverseSum;
+        own - Dot(r, Solve(q)) + (sumOfR - Dot(_inverseSums, r)) * (sumOfQ - Dot(_inverseSums, q)) / _inverseSum;
 
     /// <summary>Correlation of two places.</summary>
     public double Correlation(double dx, double dy)
     {
-        var s = Math.Sqrt(dx * dx + dy * dy) * scale;
+        var s = Math.Sqrt(dx * dx + dy * dy) * _scale;
         return (1 + s) * Math.Exp(-s);
     }
 
     /// <summary>Correlation of one of the places with another place.</summary>
-    public double Correlation(int place, double px, double py) => Correlation(px - x[place], py - y[place]);
+    public double Correlation(int place, double px, double py) => Correlation(px - _x[place], py - _y[place]);
 
     /// <summary>Mean plus weighted correlations at x0 + i step on the line py; the length of <paramref name="field"/> is a whole number of vectors.</summary>
     [MethodImpl(MethodImplOptions.NoInlining | MethodImplOptions.AggressiveOptimization)]
@@ -97,7 +97,7 @@ internal sealed class Kriging
         for (var k = 0; k < lanes.Length; k++)
         {
             var value = new Lanes(mean);
-            for (var i = 0; i < x.Length; i++) value += Correlations(px - new Lanes(x[i]), new Lanes(py - y[i])) * weights[i];
+            for (var i = 0; i < _x.Length; i++) value += Correlations(px - new Lanes(_x[i]), new Lanes(py - _y[i])) * weights[i];
             lanes[k] = value;
             px += stride;
         }
@@ -109,14 +109,14 @@ internal sealed class Kriging
     {
         var whole = px.Length - px.Length % Lanes.Count;
         for (var k = 0; k < whole; k += Lanes.Count)
-            Correlations(new Lanes(px[k..]) - new Lanes(x[place]), new Lanes(py[k..]) - new Lanes(y[place])).CopyTo(correlations[k..]);
+            Correlations(new Lanes(px[k..]) - new Lanes(_x[place]), new Lanes(py[k..]) - new Lanes(_y[place])).CopyTo(correlations[k..]);
         for (var k = whole; k < px.Length; k++) correlations[k] = Correlation(place, px[k], py[k]);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Lanes Correlations(Lanes dx, Lanes dy)
     {
-        var s = Vector.SquareRoot(dx * dx + dy * dy) * scale;
+        var s = Vector.SquareRoot(dx * dx + dy * dy) * _scale;
         return (Lanes.One + s) * Vector.Exp(-s);
     }
 

@@ -7,15 +7,15 @@ namespace Portwright.Physics.Rings;
 /// <summary>Readings by place: those of one place enter the map as their mean.</summary>
 internal sealed class MergedReadings
 {
-    private readonly ProbeReading[][] places;
+    private readonly ProbeReading[][] _places;
 
     public MergedReadings(Outline outline, IEnumerable<ProbeReading> readings)
     {
-        places = [.. readings.GroupBy(r => r.Place, r => r).Select(g => g.ToArray())];
-        X = [.. places.Select(p => p[0].Place.X)];
-        Y = [.. places.Select(p => p[0].Place.Y)];
-        Speeds = [.. places.Select(p => p.Average(r => r.Speed))];
-        Distances = [.. places.Select(p => outline.DistanceToWall(p[0].Place))];
+        _places = [.. readings.GroupBy(r => r.Place, r => r).Select(g => g.ToArray())];
+        X = [.. _places.Select(p => p[0].Place.X)];
+        Y = [.. _places.Select(p => p[0].Place.Y)];
+        Speeds = [.. _places.Select(p => p.Average(r => r.Speed))];
+        Distances = [.. _places.Select(p => outline.DistanceToWall(p[0].Place))];
     }
 
     public double[] X { get; }
@@ -30,10 +30,10 @@ internal sealed class MergedReadings
     public ImmutableArray<Contribution>.Builder Contributions(double[] sensitivities)
     {
         var doubts = ImmutableArray.CreateBuilder<Contribution>();
-        for (var i = 0; i < places.Length; i++)
+        for (var i = 0; i < _places.Length; i++)
         {
-            foreach (var r in places[i])
-                doubts.Add(new(r.Source, sensitivities[i] * r.StandardUncertainty / places[i].Length, r.DegreesOfFreedom, ContributionKind.Repeat));
+            foreach (var r in _places[i])
+                doubts.Add(new(r.Source, sensitivities[i] * r.StandardUncertainty / _places[i].Length, r.DegreesOfFreedom, ContributionKind.Repeat));
         }
         return doubts;
     }

@@ -6,17 +6,17 @@ internal sealed class OpenAir
     /// <summary>Blocks across either side.</summary>
     private const int Across = 14;
 
-    private readonly Kriging kriging;
-    private readonly int[] blockOf;
-    private readonly double[] x, y;
+    private readonly Kriging _kriging;
+    private readonly int[] _blockOf;
+    private readonly double[] _x, _y;
 
     public OpenAir(SectionCells cells, Kriging kriging)
     {
-        this.kriging = kriging;
+        this._kriging = kriging;
         double left = cells.X.Min(), bottom = cells.Y.Min(), width = cells.X.Max() - left, height = cells.Y.Max() - bottom;
         static int Part(double share) => Math.Min(Across - 1, (int)(Across * share));
-        blockOf = [.. cells.X.Select((px, c) => Part((px - left) / width) + Across * Part((cells.Y[c] - bottom) / height))];
-        (x, y) = (Middles(cells.X), Middles(cells.Y));
+        _blockOf = [.. cells.X.Select((px, c) => Part((px - left) / width) + Across * Part((cells.Y[c] - bottom) / height))];
+        (_x, _y) = (Middles(cells.X), Middles(cells.Y));
     }
 
     /// <summary>Variance of a sum, in units of the variance of the core speed.</summary>
@@ -27,10 +27,10 @@ internal sealed class OpenAir
         var own = 0.0;
         for (var p = 0; p < sums.Length; p++)
         {
-            if (sums[p] != 0) own += sums[p] * Own(sums, x[p], y[p]);
+            if (sums[p] != 0) own += sums[p] * Own(sums, _x[p], _y[p]);
         }
         var whole = sums.Sum();
-        return Math.Max(0, kriging.Covariance(own, correlations, whole, correlations, whole));
+        return Math.Max(0, _kriging.Covariance(own, correlations, whole, correlations, whole));
     }
 
     /// <summary>
@@ -43,15 +43,15 @@ internal sealed class OpenAir
     {
         var (sums, correlations) = Blocks(weights);
         var whole = sums.Sum();
-        var at = new double[kriging.Count];
+        var at = new double[_kriging.Count];
         var (best, most) = (-1, double.NegativeInfinity);
         foreach (var c in places)
         {
-            for (var i = 0; i < at.Length; i++) at[i] = kriging.Correlation(i, cells.X[c], cells.Y[c]);
-            var open = kriging.Covariance(1, at, 1, at, 1);
+            for (var i = 0; i < at.Length; i++) at[i] = _kriging.Correlation(i, cells.X[c], cells.Y[c]);
+            var open = _kriging.Covariance(1, at, 1, at, 1);
             // On a reading already taken nothing is open.
             if (open < 1e-6) continue;
-            var shared = kriging.Covariance(Own(sums, cells.X[c], cells.Y[c]), correlations, whole, at, 1);
+            var shared = _kriging.Covariance(Own(sums, cells.X[c], cells.Y[c]), correlations, whole, at, 1);
             if (shared * shared / open > most) (best, most) = (c, shared * shared / open);
         }
         return (best, Math.Max(0, Variance(weights) - most));
@@ -60,12 +60,12 @@ internal sealed class OpenAir
     private (double[] Sums, double[] Correlations) Blocks(double[] weights)
     {
         var sums = new double[Across * Across];
-        for (var c = 0; c < weights.Length; c++) sums[blockOf[c]] += weights[c];
-        var correlations = new double[kriging.Count];
+        for (var c = 0; c < weights.Length; c++) sums[_blockOf[c]] += weights[c];
+        var correlations = new double[_kriging.Count];
         for (var p = 0; p < sums.Length; p++)
         {
             if (sums[p] == 0) continue;
-            for (var i = 0; i < correlations.Length; i++) correlations[i] += sums[p] * kriging.Correlation(i, x[p], y[p]);
+            for (var i = 0; i < correlations.Length; i++) correlations[i] += sums[p] * _kriging.Correlation(i, _x[p], _y[p]);
         }
         return (sums, correlations);
     }
@@ -76,7 +76,7 @@ internal sealed class OpenAir
         var own = 0.0;
         for (var q = 0; q < sums.Length; q++)
         {
-            if (sums[q] != 0) own += sums[q] * kriging.Correlation(px - x[q], py - y[q]);
+            if (sums[q] != 0) own += sums[q] * _kriging.Correlation(px - _x[q], py - _y[q]);
         }
         return own;
     }
@@ -86,8 +86,8 @@ internal sealed class OpenAir
         var (sums, counts) = (new double[Across * Across], new int[Across * Across]);
         for (var c = 0; c < of.Length; c++)
         {
-            sums[blockOf[c]] += of[c];
-            counts[blockOf[c]]++;
+            sums[_blockOf[c]] += of[c];
+            counts[_blockOf[c]]++;
         }
         return [.. sums.Select((s, b) => s / Math.Max(1, counts[b]))];
     }

@@ -63,7 +63,10 @@ internal sealed class SectionCells
         for (var c = 0; c < shares.Length; c++)
         {
             // Three squares in, middle and mean agree to 1e-4.
-            if (Distance[c] > 3 * Step || Distance[c] + Step / 2 > Deepest) shares[c] = WallLayer.Share(Distance[c], Deepest, exponent);
+            if (Distance[c] > 3 * Step || Distance[c] + Step / 2 > Deepest)
+            {
+                shares[c] = WallLayer.Share(Distance[c], Deepest, exponent);
+            }
             else
             {
                 double from = Math.Max(0, Distance[c] - Step / 2), to = Distance[c] + Step / 2;

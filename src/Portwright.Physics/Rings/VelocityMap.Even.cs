@@ -15,7 +15,7 @@ public sealed partial class VelocityMap
     {
         if (readings.Count == 0) throw new ArgumentException("Speed over even air needs at least one reading.", nameof(readings));
         double[] depths = [.. readings.Select(i => Outline.DistanceToWall(Readings[i].Place))];
-        double Share(int k, double exponent) => WallLayer.Share(depths[k], cells.Deepest, exponent);
+        double Share(int k, double exponent) => WallLayer.Share(depths[k], _cells.Deepest, exponent);
         double Core(double exponent) => readings.Select((i, k) => Readings[i].Speed / Share(k, exponent)).Average();
         const double step = 0.01;
         double Slope(Func<double, double> of) => (of(Wall.Exponent + step) - of(Wall.Exponent - step)) / (2 * step) * Wall.ExponentUncertainty;
@@ -26,12 +26,12 @@ public sealed partial class VelocityMap
             var r = Readings[readings[k]];
             doubts.Add(new(r.Source, r.StandardUncertainty / Share(k, Wall.Exponent) / readings.Count, r.DegreesOfFreedom, ContributionKind.Repeat));
         }
-        doubts.Add(new(factor.Source, core * factor.RelativeUncertainty, factor.DegreesOfFreedom, ContributionKind.Calibration));
+        doubts.Add(new(_factor.Source, core * _factor.RelativeUncertainty, _factor.DegreesOfFreedom, ContributionKind.Calibration));
         doubts.Add(new(ExponentSource, Slope(Core)));
         var part = new Estimate(EvenShare(Wall.Exponent), [new(ExponentSource, Slope(EvenShare))]);
         return Estimate.Ratio(new Estimate(core, doubts.DrainToImmutable()).Multiply(part), Mean);
     }
 
     /// <summary>Mean speed over core speed of even air.</summary>
-    private double EvenShare(double exponent) => SumOf(cells.Area, cells.WallShares(exponent));
+    private double EvenShare(double exponent) => SumOf(_cells.Area, _cells.WallShares(exponent));
 }

@@ -23,11 +23,11 @@ public sealed partial class VelocityMap
         get
         {
             var least = -1;
-            for (var c = 0; c < speedsOfCells.Length; c++)
+            for (var c = 0; c < _speedsOfCells.Length; c++)
             {
-                if (cells.Distance[c] >= WallShare * cells.Deepest && (least < 0 || speedsOfCells[c] < speedsOfCells[least])) least = c;
+                if (_cells.Distance[c] >= WallShare * _cells.Deepest && (least < 0 || _speedsOfCells[c] < _speedsOfCells[least])) least = c;
             }
-            var place = new PlanePoint(cells.X[least], cells.Y[least]);
+            var place = new PlanePoint(_cells.X[least], _cells.Y[least]);
             return PlaceOf(place, At(place));
         }
     }
@@ -39,15 +39,15 @@ public sealed partial class VelocityMap
     {
         get
         {
-            var wall = cells.WallShares(Wall.Exponent);
-            double[] weights = [.. cells.Area.Zip(wall, (a, w) => a * w)];
+            var wall = _cells.WallShares(Wall.Exponent);
+            double[] weights = [.. _cells.Area.Zip(wall, (a, w) => a * w)];
             // Every third square each way is finer than a probe is placed.
-            var places = Enumerable.Range(0, cells.X.Length).Where(c => cells.Distance[c] >= WallShare * cells.Deepest
-                && (int)(cells.X[c] / cells.Step) % 3 == 0 && (int)(cells.Y[c] / cells.Step) % 3 == 0);
-            var open = new OpenAir(cells, fitted.Core.Kriging);
-            var (square, left) = open.Next(cells, weights, places);
-            var place = new PlanePoint(cells.X[square], cells.Y[square]);
-            return new(PlaceOf(place, At(place)), spread.StandardDeviation * Math.Sqrt(open.Variance(weights)), spread.StandardDeviation * Math.Sqrt(left));
+            var places = Enumerable.Range(0, _cells.X.Length).Where(c => _cells.Distance[c] >= WallShare * _cells.Deepest
+                && (int)(_cells.X[c] / _cells.Step) % 3 == 0 && (int)(_cells.Y[c] / _cells.Step) % 3 == 0);
+            var open = new OpenAir(_cells, _fitted.Core.Kriging);
+            var (square, left) = open.Next(_cells, weights, places);
+            var place = new PlanePoint(_cells.X[square], _cells.Y[square]);
+            return new(PlaceOf(place, At(place)), _spread.StandardDeviation * Math.Sqrt(open.Variance(weights)), _spread.StandardDeviation * Math.Sqrt(left));
         }
     }
 

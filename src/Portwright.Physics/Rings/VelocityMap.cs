@@ -24,34 +24,34 @@ public sealed partial class VelocityMap
     /// <summary>Correlation lengths tried, over the radius of the circle of the section's area: the likeliest is taken.</summary>
     private static readonly double[] Lengths = [1, 1.5, 2.5, 4];
 
-    private readonly FittedMap fitted;
-    private readonly SectionCells cells;
-    private readonly WallDistance walls;
-    private readonly double[] speedsOfCells;
-    private readonly RepeatScatter spread;
-    private readonly ProbeFactorDoubt factor;
+    private readonly FittedMap _fitted;
+    private readonly SectionCells _cells;
+    private readonly WallDistance _walls;
+    private readonly double[] _speedsOfCells;
+    private readonly RepeatScatter _spread;
+    private readonly ProbeFactorDoubt _factor;
 
     private VelocityMap(Outline outline, ImmutableArray<ProbeReading> readings, ProbeFactorDoubt factor, WallLayer wall, string ring)
     {
-        (Outline, Readings, Wall, this.factor) = (outline, readings, wall, factor);
-        walls = new WallDistance(outline);
-        cells = new SectionCells(outline);
+        (Outline, Readings, Wall, this._factor) = (outline, readings, wall, factor);
+        _walls = new WallDistance(outline);
+        _cells = new SectionCells(outline);
         var places = new MergedReadings(outline, readings);
-        FittedMap Fit(Kriging kriging, double exponent) => new(kriging, places.Speeds, places.Distances, cells.Deepest, exponent);
+        FittedMap Fit(Kriging kriging, double exponent) => new(kriging, places.Speeds, places.Distances, _cells.Deepest, exponent);
         var radius = Math.Sqrt(outline.Area / Math.PI);
-        fitted = Lengths.Select(l => Fit(new Kriging(places.X, places.Y, l * radius), wall.Exponent)).MaxBy(f => CoreSpread.LogLikelihood(f.Core))!;
-        var kriging = fitted.Core.Kriging;
+        _fitted = Lengths.Select(l => Fit(new Kriging(places.X, places.Y, l * radius), wall.Exponent)).MaxBy(f => CoreSpread.LogLikelihood(f.Core))!;
+        var kriging = _fitted.Core.Kriging;
         var correlations = new double[kriging.Count][];
-        for (var i = 0; i < correlations.Length; i++) kriging.Correlations(i, cells.X, cells.Y, correlations[i] = new double[cells.X.Length]);
-        speedsOfCells = fitted.Speeds(cells, correlations);
-        spread = CoreSpread.Of(fitted.Core);
+        for (var i = 0; i < correlations.Length; i++) kriging.Correlations(i, _cells.X, _cells.Y, correlations[i] = new double[_cells.X.Length]);
+        _speedsOfCells = _fitted.Speeds(_cells, correlations);
+        _spread = CoreSpread.Of(_fitted.Core);
 
-        double[][] weights = [cells.Area, Halves(cells.X, outline.Centroid.X), Halves(cells.Y, outline.Centroid.Y)];
-        var sums = fitted.Sums(cells, correlations, weights);
+        double[][] weights = [_cells.Area, Halves(_cells.X, outline.Centroid.X), Halves(_cells.Y, outline.Centroid.Y)];
+        var sums = _fitted.Sums(_cells, correlations, weights);
         const double step = 0.01;
         double[] Plain(double exponent)
         {
-            var speeds = Fit(kriging, exponent).Speeds(cells, correlations);
+            var speeds = Fit(kriging, exponent).Speeds(_cells, correlations);
             return Array.ConvertAll(weights, w => SumOf(w, speeds));
         }
         var (thick, thin) = (Plain(wall.Exponent + step), Plain(wall.Exponent - step));
@@ -61,7 +61,7 @@ public sealed partial class VelocityMap
             // Every reading scales with the probe's factor, and so does the map.
             doubts.Add(new(factor.Source, sums[k].Value * factor.RelativeUncertainty, factor.DegreesOfFreedom, ContributionKind.Calibration));
             doubts.Add(new(ExponentSource, (thick[k] - thin[k]) / (2 * step) * wall.ExponentUncertainty));
-            doubts.Add(new($"{ring}: air between the readings, {of}", spread.StandardDeviation * Math.Sqrt(sums[k].OpenVariance), spread.DegreesOfFreedom));
+            doubts.Add(new($"{ring}: air between the readings, {of}", _spread.StandardDeviation * Math.Sqrt(sums[k].OpenVariance), _spread.DegreesOfFreedom));
             return new(sums[k].Value, doubts.DrainToImmutable());
         }
         (Mean, SideBalance, RoofBalance) = (Whole(0, "mean"), Whole(1, "side to side"), Whole(2, "roof to floor"));
@@ -85,7 +85,7 @@ public sealed partial class VelocityMap
     /// <summary>
     /// <see cref="Rings.UniformityIndex"/> of the map. Air is less even between the readings than any map of them: read it as an upper figure. No unit.
     /// </summary>
-    public double UniformityIndex => Rings.UniformityIndex.Of(speedsOfCells, cells.Area);
+    public double UniformityIndex => Rings.UniformityIndex.Of(_speedsOfCells, _cells.Area);
 
     /// <summary>Makes a map, or says in a porter's words why the readings make none.</summary>
     /// <param name="ring">Name of the ring, unique within a job: what only this ring has in doubt is named after it.</param>
@@ -104,7 +104,7 @@ public sealed partial class VelocityMap
 
     /// <summary>Speed at a place, m/s; not a number outside the wall.</summary>
     public double At(PlanePoint place) => Outline.Contains(place)
-        ? fitted.At(place.X, place.Y, Outline.DistanceToWall(place))
+        ? _fitted.At(place.X, place.Y, Outline.DistanceToWall(place))
         : double.NaN;
 
     /// <summary>
@@ -128,9 +128,9 @@ public sealed partial class VelocityMap
         for (var row = 0; row < rows; row++)
         {
             var y = bounds.Bottom + (row + 0.5) * up;
-            walls.Row(y, left, across, signed);
-            fitted.Core.Row(y, left, across, core);
-            fitted.Speeds(core, signed);
+            _walls.Row(y, left, across, signed);
+            _fitted.Core.Row(y, left, across, core);
+            _fitted.Speeds(core, signed);
             core[..columns].CopyTo(speeds.Slice(row * columns, columns));
         }
     }
@@ -138,9 +138,9 @@ public sealed partial class VelocityMap
     /// <summary>Weights whose sum is the mean of what lies beyond <paramref name="middle"/> less the mean of what lies before it.</summary>
     private double[] Halves(double[] along, double middle)
     {
-        var beyond = along.Select(a => Math.Clamp(0.5 + (a - middle) / cells.Step, 0, 1)).ToArray();
-        var share = SumOf(cells.Area, beyond);
-        return [.. cells.Area.Zip(beyond, (a, b) => a * (b / share - (1 - b) / (1 - share)))];
+        var beyond = along.Select(a => Math.Clamp(0.5 + (a - middle) / _cells.Step, 0, 1)).ToArray();
+        var share = SumOf(_cells.Area, beyond);
+        return [.. _cells.Area.Zip(beyond, (a, b) => a * (b / share - (1 - b) / (1 - share)))];
     }
 
     private static double SumOf(double[] weights, double[] values)

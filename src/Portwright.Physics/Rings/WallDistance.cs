@@ -8,18 +8,18 @@ namespace Portwright.Physics.Rings;
 /// <summary>Distances to the wall for whole rows of points at once: the edges laid out for vector arithmetic.</summary>
 internal sealed class WallDistance
 {
-    private readonly double[] startX, startY, edgeX, edgeY, inverseLength;
+    private readonly double[] _startX, _startY, _edgeX, _edgeY, _inverseLength;
 
     public WallDistance(Outline outline)
     {
         var points = outline.Points;
         var n = points.Count;
-        (startX, startY, edgeX, edgeY, inverseLength) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
+        (_startX, _startY, _edgeX, _edgeY, _inverseLength) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         for (var i = 0; i < n; i++)
         {
             var edge = points[(i + 1) % n] - points[i];
-            (startX[i], startY[i], edgeX[i], edgeY[i]) = (points[i].X, points[i].Y, edge.X, edge.Y);
-            inverseLength[i] = 1 / (edge.X * edge.X + edge.Y * edge.Y);
+            (_startX[i], _startY[i], _edgeX[i], _edgeY[i]) = (points[i].X, points[i].Y, edge.X, edge.Y);
+            _inverseLength[i] = 1 / (edge.X * edge.X + edge.Y * edge.Y);
         }
     }
 
@@ -44,7 +44,7 @@ internal sealed class WallDistance
     {
         var x = new Vector<double>(x0) + step * Vector.CreateSequence(0.0, 1.0);
         var stride = new Vector<double>(step * Vector<double>.Count);
-        ReadOnlySpan<double> ax = startX, ay = startY, ex = edgeX, ey = edgeY, inverse = inverseLength;
+        ReadOnlySpan<double> ax = _startX, ay = _startY, ex = _edgeX, ey = _edgeY, inverse = _inverseLength;
         for (var i = 0; i < distances.Length; i++)
         {
             var least = new Vector<double>(double.MaxValue);
@@ -67,14 +67,14 @@ internal sealed class WallDistance
     private Span<double> Crossings(double y, Span<double> room)
     {
         var count = 0;
-        for (var e = 0; e < startX.Length; e++)
+        for (var e = 0; e < _startX.Length; e++)
         {
-            var from = startY[e];
+            var from = _startY[e];
             // The end of an edge is the start of the next one, to the last figure.
-            var to = startY[e + 1 == startY.Length ? 0 : e + 1];
+            var to = _startY[e + 1 == _startY.Length ? 0 : e + 1];
             if (from > y == to > y) continue;
             if (count == room.Length) Grow(ref room);
-            room[count++] = startX[e] + edgeX[e] * (y - from) / edgeY[e];
+            room[count++] = _startX[e] + _edgeX[e] * (y - from) / _edgeY[e];
         }
         room = room[..count];
         room.Sort();

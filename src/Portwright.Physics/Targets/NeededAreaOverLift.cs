@@ -10,9 +10,9 @@ namespace Portwright.Physics.Targets;
 /// </remarks>
 public sealed class NeededAreaOverLift
 {
-    private readonly double[] lifts, areas;
+    private readonly double[] _lifts, _areas;
 
-    private NeededAreaOverLift(double[] lifts, double[] areas, double mach) => (this.lifts, this.areas, PeakMach) = (lifts, areas, mach);
+    private NeededAreaOverLift(double[] lifts, double[] areas, double mach) => (this._lifts, this._areas, PeakMach) = (lifts, areas, mach);
 
     /// <summary>Piston's fastest demand over highest needed area and speed of sound, no unit.</summary>
     public double PeakMach { get; }
@@ -56,12 +56,12 @@ public sealed class NeededAreaOverLift
     /// <param name="lift">m.</param>
     public double At(double lift)
     {
-        var i = Array.BinarySearch(lifts, lift);
-        if (i >= 0) return areas[i];
+        var i = Array.BinarySearch(_lifts, lift);
+        if (i >= 0) return _areas[i];
         var above = ~i;
         if (above == 0) return 0;
-        if (above == lifts.Length) return areas[^1];
-        var share = (lift - lifts[above - 1]) / (lifts[above] - lifts[above - 1]);
-        return areas[above - 1] + share * (areas[above] - areas[above - 1]);
+        if (above == _lifts.Length) return _areas[^1];
+        var share = (lift - _lifts[above - 1]) / (_lifts[above] - _lifts[above - 1]);
+        return _areas[above - 1] + share * (_areas[above] - _areas[above - 1]);
     }
 }

@@ -125,22 +125,37 @@ internal static class NumberText
         var points = s.Count('.');
         var spaced = s.IndexOfAny('\u00A0', '\u202F', '\u2009') >= 0;
         char? decimals, groups;
-        if (mark == DecimalMark.Point) (decimals, groups) = ('.', ',');
-        else if (mark == DecimalMark.Comma) (decimals, groups) = (',', '.');
+        if (mark == DecimalMark.Point)
+        {
+            (decimals, groups) = ('.', ',');
+        }
+        else if (mark == DecimalMark.Comma)
+        {
+            (decimals, groups) = (',', '.');
+        }
         else if (commas > 0 && points > 0)
         {
             var commaLast = s.LastIndexOf(',') > s.LastIndexOf('.');
             (decimals, groups) = commaLast ? (',', '.') : ('.', ',');
         }
-        else if (commas > 1) (decimals, groups) = (null, ',');
-        else if (points > 1) (decimals, groups) = (null, '.');
+        else if (commas > 1)
+        {
+            (decimals, groups) = (null, ',');
+        }
+        else if (points > 1)
+        {
+            (decimals, groups) = (null, '.');
+        }
         else if (commas == 1)
         {
             var at = s.IndexOf(',');
             if (!spaced && at is >= 1 and <= 3 && s[0] != '0' && s.Length - at - 1 == 3) return Outcome.Ambiguous;
             (decimals, groups) = (',', null);
         }
-        else (decimals, groups) = ('.', null);
+        else
+        {
+            (decimals, groups) = ('.', null);
+        }
 
         var cut = decimals is { } d ? s.LastIndexOf(d) : -1;
         if (cut >= 0 && s.Count(decimals!.Value) > 1) return Outcome.NotANumber;

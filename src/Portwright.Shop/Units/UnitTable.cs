@@ -50,12 +50,15 @@ internal static class UnitTable
         void Put(Dimension d, params Unit[] units) => table[d] = units;
 
         foreach (var d in new[] { Dimension.Length, Dimension.Lift })
+        {
             Put(d, new("in", d, Metres(LengthUnit.Inch), 0, 3, "\"", "inch", "inches", "ins"),
                 new("mm", d, Metres(LengthUnit.Millimeter), 0, 2, "millimeter", "millimetre", "millimeters", "millimetres"),
                 new("thou", d, Metres(LengthUnit.Mil), 0, 0, "mil", "mils", "thous", "thousandths", "0.001in", "0.001\""),
                 new("cm", d, Metres(LengthUnit.Centimeter), 0, 3),
                 new("m", d, 1, 0, 5, "meter", "metre", "meters", "metres"),
                 new("ft", d, Metres(LengthUnit.Foot), 0, 4, "'", "foot", "feet"));
+        }
+
         var e = Dimension.Elevation;
         Put(e, new("ft", e, Metres(LengthUnit.Foot), 0, 0, "'", "foot", "feet"), new("m", e, 1, 0, 0, "meter", "metre", "meters", "metres"),
             new("km", e, Metres(LengthUnit.Kilometer), 0, 3));

@@ -126,7 +126,10 @@ public static class JobDocumentFile
             if (item.ValueKind != JsonValueKind.Object || Text(item, "content") is not { } content || Text(item, "mediaType") is not { } type
                 || !item.TryGetProperty("bytes", out var base64) || base64.ValueKind != JsonValueKind.String || !base64.TryGetBytesFromBase64(out var bytes)
                 || Attachment.ContentOf(bytes) != content || Attachment.MediaTypeOf(bytes) != type || bytes.Length > Attachment.LargestSize)
+            {
                 return $"{name}, picture {(pictures.Count + 1).ToString(CultureInfo.InvariantCulture)}: is damaged, or no picture or clip the record keeps, of at most 20 MB. Export the job again.";
+            }
+
             pictures.Add(new Attachment(content, type, bytes));
         }
         return null;

@@ -16,7 +16,9 @@ public static class SweepSheets
         var of = ledger.Get<Port>(port);
         var rows = new List<IReadOnlyList<SheetCell>>();
         foreach (var cut in ledger.CutsOf(port))
+        {
             foreach (var sweep in ledger.SweepsOf(cut.Id))
+            {
                 foreach (var reading in ledger.ReadingsOf(sweep.Id))
                 {
                     var fact = reading.Fact;
@@ -30,6 +32,9 @@ public static class SweepSheets
                         fact.Sound, sweep.Fact.Fitted, reading.Entry.At.ToString("O", CultureInfo.InvariantCulture), reading.Entry.Hand, reading.Entry.Source, reading.Entry.Reason,
                     ]);
                 }
+            }
+        }
+
         return new SheetTable("Readings", [$"Readings of {HeadName(ledger, of)}{of.Fact.Name} as they were typed"],
         [
             "Port", "Cut", "Set-up", "Direction", "Lift as typed", "Lift", "Lift unit", "Reading as typed", "Reading", "Reading unit",
@@ -56,12 +61,14 @@ public static class SweepSheets
                 + $"{Print.Number(curve.Air.Temperature, Dimension.Temperature, system)}, {Print.Number(curve.Air.RelativeHumidity, Dimension.Fraction, system)} humidity; doubt covers 95 percent";
             if (!notes.Contains(note)) notes.Add(note);
             foreach (var point in curve.Points)
+            {
                 rows.Add(
                 [
                     of.Fact.Name, (double)cut.Fact.Number, curve.Direction.ToString(), Figures(lift.FromSi(point.Lift)), (double)point.Readings.Count,
                     Figures(flow.FromSi(point.Flow.Value)), Figures(point.Flow.Expanded() / flow.Factor),
                     Figures(area.FromSi(point.EffectiveArea.Value)), Figures(point.EffectiveArea.Expanded() / area.Factor),
                 ]);
+            }
         }
         return new SheetTable("Flow", notes,
         [

@@ -60,7 +60,11 @@ internal sealed partial record HeadingText(ColumnRole Role, Dimension Dimension,
             cut = Int(c.Groups[1].Value);
             rest = rest.Remove(c.Index, c.Length);
         }
-        else if (Untouched().IsMatch(rest)) cut = 0;
+        else if (Untouched().IsMatch(rest))
+        {
+            cut = 0;
+        }
+
         var port = string.Join(' ', PortName().Matches(rest).Select(m => m.Value.Trim()));
         if (port.Length > 0) rest = PortName().Replace(rest, " ");
         int? repeat = null;
@@ -80,17 +84,23 @@ internal sealed partial record HeadingText(ColumnRole Role, Dimension Dimension,
     {
         without = text;
         foreach (Match bracket in Bracketed().Matches(text))
+        {
             if (Shop.Units.Unit.Find(bracket.Groups[1].Value, dimension) is { Name.Length: > 0 } inside)
             {
                 without = text.Remove(bracket.Index, bracket.Length).Insert(bracket.Index, " ");
                 return inside;
             }
+        }
+
         foreach (var word in Word().Matches(text).Reverse())
+        {
             if (Shop.Units.Unit.Find(word.Value, dimension) is { Name.Length: > 0 } found)
             {
                 without = text.Remove(word.Index, word.Length).Insert(word.Index, " ");
                 return found;
             }
+        }
+
         return null;
     }
 

@@ -27,11 +27,11 @@ public readonly record struct RawCell(string Text, CellKind Kind = CellKind.Text
 public sealed class RawTable
 {
     private static readonly RawCell Empty = new("");
-    private readonly IReadOnlyList<IReadOnlyList<RawCell>> rows;
+    private readonly IReadOnlyList<IReadOnlyList<RawCell>> _rows;
 
     internal RawTable(string fileName, string fileHash, IReadOnlyList<IReadOnlyList<RawCell>> rows, DecimalMark mark, string? sheet, IReadOnlyList<string> sheets, bool transposed)
     {
-        (FileName, FileHash, this.rows, Mark, Sheet, Sheets, Transposed) = (fileName, fileHash, rows, mark, sheet, sheets, transposed);
+        (FileName, FileHash, this._rows, Mark, Sheet, Sheets, Transposed) = (fileName, fileHash, rows, mark, sheet, sheets, transposed);
         Columns = rows.Count == 0 ? 0 : rows.Max(r => r.Count);
     }
 
@@ -54,13 +54,13 @@ public sealed class RawTable
     public bool Transposed { get; }
 
     /// <summary>Rows, blank ones included.</summary>
-    public int Rows => rows.Count;
+    public int Rows => _rows.Count;
 
     /// <summary>Columns of the widest row.</summary>
     public int Columns { get; }
 
     /// <summary>The cell, blank beyond a row's end. Both from 0.</summary>
-    public RawCell this[int row, int column] => row >= 0 && row < rows.Count && column >= 0 && column < rows[row].Count ? rows[row][column] : Empty;
+    public RawCell this[int row, int column] => row >= 0 && row < _rows.Count && column >= 0 && column < _rows[row].Count ? _rows[row][column] : Empty;
 
     /// <summary>The same cells turned: what were columns are rows.</summary>
     public RawTable Turned()

@@ -9,7 +9,7 @@ namespace Portwright.Store.Import;
 /// </summary>
 internal sealed class SheetScan
 {
-    private int cells;
+    private int _cells;
 
     /// <summary>Rows and columns in use, from 1; 0 when there is none.</summary>
     internal int LastRow { get; private set; }
@@ -46,7 +46,10 @@ internal sealed class SheetScan
                 scan.InUse(row, column, name);
                 if (isError) scan.Errors[(row - 1, column - 1)] = TextOf(xml);
             }
-            else if (inCell && xml.NodeType == XmlNodeType.Element && xml.LocalName == "f") scan.Formulas[(row - 1, column - 1)] = TextOf(xml);
+            else if (inCell && xml.NodeType == XmlNodeType.Element && xml.LocalName == "f")
+            {
+                scan.Formulas[(row - 1, column - 1)] = TextOf(xml);
+            }
         }
         return scan;
     }
@@ -62,7 +65,7 @@ internal sealed class SheetScan
     {
         LastRow = Math.Max(LastRow, row);
         LastColumn = Math.Max(LastColumn, column);
-        if (++cells > ImportLimits.Cells)
+        if (++_cells > ImportLimits.Cells)
             throw new UnreadableFileException(string.Create(CultureInfo.InvariantCulture, $"{name} has more than {ImportLimits.Cells:#,0} cells in use. Save only the table with the readings."));
     }
 

@@ -102,11 +102,17 @@ internal static class SweepColumns
         // Two headings that differ in more than a number are two things, not two repeats of one: each keeps its own name.
         var readings = columns.Where(c => c.Role == ColumnRole.Reading).ToList();
         foreach (var samePort in readings.GroupBy(c => (c.Port, c.Cut)).Where(g => g.Select(c => rest[c.Column].ToUpperInvariant()).Distinct().Count() > 1).ToList())
+        {
             foreach (var c in samePort.Where(c => rest[c.Column].Length > 0))
                 columns[c.Column] = c with { Port = (c.Port + " " + rest[c.Column]).Trim() };
+        }
+
         if (!hasHeadings && readings.Count > 1)
+        {
             foreach (var c in readings)
                 columns[c.Column] = columns[c.Column] with { Port = table.ColumnName(c.Column) };
+        }
+
         SetRepeats(columns);
     }
 

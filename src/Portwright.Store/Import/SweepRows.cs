@@ -29,18 +29,18 @@ internal static partial class SweepRows
 
     private sealed class Reader(RawTable table, SweepMapping mapping)
     {
-        private readonly List<ImportedReading> readings = [];
-        private readonly List<LeftOutRow> leftOut = [];
-        private readonly List<ImportProblem> problems = [];
-        private readonly Dictionary<(string, int?, double, double?), SortedSet<int>> repeats = [];
-        private double[] sums = [];
-        private int summed;
-        private readonly ColumnMapping[] lifts = [.. mapping.Columns.Where(c => c.Role == ColumnRole.Lift)];
-        private readonly ColumnMapping[] flows = [.. mapping.Columns.Where(c => c.Role == ColumnRole.Reading)];
+        private readonly List<ImportedReading> _readings = [];
+        private readonly List<LeftOutRow> _leftOut = [];
+        private readonly List<ImportProblem> _problems = [];
+        private readonly Dictionary<(string, int?, double, double?), SortedSet<int>> _repeats = [];
+        private double[] _sums = [];
+        private int _summed;
+        private readonly ColumnMapping[] _lifts = [.. mapping.Columns.Where(c => c.Role == ColumnRole.Lift)];
+        private readonly ColumnMapping[] _flows = [.. mapping.Columns.Where(c => c.Role == ColumnRole.Reading)];
         // A unit that is none of the dimension's (a mapping may be typed by hand) is no unit: the default and its rules hold.
-        private readonly Unit?[] units = UnitsOf(mapping, table.Columns);
-        private string section = "";
-        private int unlisted;
+        private readonly Unit?[] _units = UnitsOf(mapping, table.Columns);
+        private string _section = "";
+        private int _unlisted;
 
         internal void Row(int r)
         {
@@ -66,10 +66,10 @@ internal static partial class SweepRows
             var anyLift = false;
             var bad = new List<ImportProblem>();
             var taken = new List<(ColumnMapping Column, Typed Lift, Typed Value)>();
-            foreach (var liftColumn in lifts)
+            foreach (var liftColumn in _lifts)
             {
                 var cell = table[r, liftColumn.Column];
-                var mine = flows.Where(f => f.LiftColumn == liftColumn.Column && !IsMissing(table[r, f.Column])).ToList();
+                var mine = _flows.Where(f => f.LiftColumn == liftColumn.Column && !IsMissing(table[r, f.Column])).ToList();
                 if (cell.IsBlank || mine.Count == 0) { anyLift |= !cell.IsBlank && SweepTable.IsNumber(cell, mapping.Mark); continue; }
                 var numbers = mine.Count(f => SweepTable.IsNumber(table[r, f.Column], mapping.Mark));
                 if (!SweepTable.IsNumber(cell, mapping.Mark) && numbers == 0) continue;
@@ -82,7 +82,7 @@ internal static partial class SweepRows
                     else bad.Add(problem!);
                 }
             }
-            if (!anyLift) { Leave(r, flows.Any(f => SweepTable.IsNumber(table[r, f.Column], mapping.Mark)) ? "numbers without a lift: a total or an average" : "words, no readings"); return; }
+            if (!anyLift) { Leave(r, _flows.Any(f => SweepTable.IsNumber(table[r, f.Column], mapping.Mark)) ? "numbers without a lift: a total or an average" : "words, no readings"); return; }
             if (bad.Count == 0 && taken.Count == 0) { Leave(r, "a lift without readings"); return; }
             if (bad.Count == 0 && SumsUp(taken) && IsLast(r)) { Leave(r, "the total or average of the rows above"); return; }
             foreach (var problem in bad) Complain(problem);
@@ -94,17 +94,17 @@ internal static partial class SweepRows
         private void Take(int r, ColumnMapping column, Typed lift, Typed value, (string Port, int? Cut, int? Repeat, Typed? Pressure, string? Range) row)
         {
             var port = string.Join(' ', new[] { row.Port, column.Port }.Where(p => p.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase));
-            if (port.Length == 0) port = section;
+            if (port.Length == 0) port = _section;
             var cut = row.Cut ?? column.Cut;
             var pressure = row.Pressure ?? column.TestPressure;
             var key = (port.ToUpperInvariant(), cut, lift.Si(Dimension.Lift), pressure?.Si(Dimension.Pressure));
-            if (!repeats.TryGetValue(key, out var used)) repeats[key] = used = [];
+            if (!_repeats.TryGetValue(key, out var used)) _repeats[key] = used = [];
             var repeat = row.Repeat ?? column.Repeat ?? 1;
             // A lift that comes again (down the sweep as well as up) is one more repeat of it.
             if (used.Contains(repeat)) repeat = used.Max + 1;
             used.Add(repeat);
             var (fileRow, fileColumn) = table.InFile(r, column.Column);
-            readings.Add(new ImportedReading(lift, value, column.Dimension, port, cut, repeat, pressure, row.Range, fileRow, fileColumn));
+            _readings.Add(new ImportedReading(lift, value, column.Dimension, port, cut, repeat, pressure, row.Range, fileRow, fileColumn));
         }
 
         private (string Port, int? Cut, int? Repeat, Typed? Pressure, string? Range) RowFields(int r)
@@ -150,7 +150,7 @@ internal static partial class SweepRows
                     : $"{address}: the spreadsheet shows an error here ({Short(cell.Text)}). Type the number that was read.");
                 return false;
             }
-            var unit = units[column.Column];
+            var unit = _units[column.Column];
             var mark = cell.Kind == CellKind.Number ? DecimalMark.Point : mapping.Mark;
             if (TypedNumber.TryParse(cell.Text, column.Dimension, mapping.System, $"{address}:", mark, unit, out value, out var text)) return true;
             problem = new ImportProblem(address, text);
@@ -168,7 +168,7 @@ internal static partial class SweepRows
         private void Section(int r, string text)
         {
             var port = PortIn(text);
-            if (port.Length > 0) section = port;
+            if (port.Length > 0) _section = port;
             Leave(r, port.Length > 0 ? "names the port of the rows below" : "words, no readings");
         }
 
@@ -178,46 +178,48 @@ internal static partial class SweepRows
         /// <summary>The nearest line above the heading that names a port.</summary>
         internal void Above()
         {
-            for (var r = mapping.HeadingRow - 1; r >= 0 && section.Length == 0; r--)
+            for (var r = mapping.HeadingRow - 1; r >= 0 && _section.Length == 0; r--)
+            {
                 if (Enumerable.Range(0, table.Columns).Count(c => !table[r, c].IsBlank) == 1)
-                    section = PortIn(Enumerable.Range(0, table.Columns).Select(c => table[r, c].Text).First(t => !string.IsNullOrWhiteSpace(t)));
+                    _section = PortIn(Enumerable.Range(0, table.Columns).Select(c => table[r, c].Text).First(t => !string.IsNullOrWhiteSpace(t)));
+            }
         }
 
-        private bool IsLast(int r) => Enumerable.Range(r + 1, table.Rows - r - 1).All(k => IsSummary(table, k) || flows.All(f => !SweepTable.IsNumber(table[k, f.Column], mapping.Mark)));
+        private bool IsLast(int r) => Enumerable.Range(r + 1, table.Rows - r - 1).All(k => IsSummary(table, k) || _flows.All(f => !SweepTable.IsNumber(table[k, f.Column], mapping.Mark)));
 
         // A last row whose every number is the sum or the mean of those above carries no word, but is no reading.
         private bool SumsUp(List<(ColumnMapping Column, Typed Lift, Typed Value)> taken)
         {
             var last = Numbers(taken);
-            if (summed < 3 || sums.Length != last.Length || last.Length < 2) return false;
-            bool Is(double share) => last.Zip(sums).All(p => Math.Abs(p.Second * share - p.First) <= 0.002 * Math.Abs(p.First) + 1e-12);
-            return Is(1) || Is(1.0 / summed);
+            if (_summed < 3 || _sums.Length != last.Length || last.Length < 2) return false;
+            bool Is(double share) => last.Zip(_sums).All(p => Math.Abs(p.Second * share - p.First) <= 0.002 * Math.Abs(p.First) + 1e-12);
+            return Is(1) || Is(1.0 / _summed);
         }
 
         // Rows of another width than the first cannot be added to it; then nothing is concluded.
         private void Add(double[] numbers)
         {
-            if (summed++ == 0) sums = numbers;
-            else sums = sums.Length == numbers.Length ? [.. sums.Zip(numbers, (a, b) => a + b)] : [];
+            if (_summed++ == 0) _sums = numbers;
+            else _sums = _sums.Length == numbers.Length ? [.. _sums.Zip(numbers, (a, b) => a + b)] : [];
         }
 
         private static double[] Numbers(List<(ColumnMapping Column, Typed Lift, Typed Value)> taken) => [.. taken.Take(1).Select(t => t.Lift.Value), .. taken.Select(t => t.Value.Value)];
 
-        private void Leave(int r, string why) => leftOut.Add(new LeftOutRow(table.RowName(r), Short(string.Join("  ", Enumerable.Range(0, table.Columns).Select(c => table[r, c].Text.Trim()).Where(t => t.Length > 0))), why));
+        private void Leave(int r, string why) => _leftOut.Add(new LeftOutRow(table.RowName(r), Short(string.Join("  ", Enumerable.Range(0, table.Columns).Select(c => table[r, c].Text.Trim()).Where(t => t.Length > 0))), why));
 
         private void Complain(ImportProblem problem)
         {
-            if (problems.Count < ImportLimits.ListedProblems) problems.Add(problem);
-            else unlisted++;
+            if (_problems.Count < ImportLimits.ListedProblems) _problems.Add(problem);
+            else _unlisted++;
         }
 
         internal ImportPreview Preview(RawTable file)
         {
-            if (lifts.Length == 0) problems.Insert(0, new ImportProblem("", "No column of lifts was found. Choose which column holds the lifts."));
-            else if (flows.Length == 0) problems.Insert(0, new ImportProblem("", "No column of readings was found. Choose which columns hold the readings."));
-            else if (readings.Count == 0 && problems.Count == 0) problems.Add(new ImportProblem("", "No row holds a lift with a reading beside it. Check the heading row and the columns."));
-            if (unlisted > 0) problems.Add(new ImportProblem("", string.Create(CultureInfo.InvariantCulture, $"And {unlisted} more like these. Check that the right columns are chosen.")));
-            return new ImportPreview(file, mapping, readings, leftOut, problems);
+            if (_lifts.Length == 0) _problems.Insert(0, new ImportProblem("", "No column of lifts was found. Choose which column holds the lifts."));
+            else if (_flows.Length == 0) _problems.Insert(0, new ImportProblem("", "No column of readings was found. Choose which columns hold the readings."));
+            else if (_readings.Count == 0 && _problems.Count == 0) _problems.Add(new ImportProblem("", "No row holds a lift with a reading beside it. Check the heading row and the columns."));
+            if (_unlisted > 0) _problems.Add(new ImportProblem("", string.Create(CultureInfo.InvariantCulture, $"And {_unlisted} more like these. Check that the right columns are chosen.")));
+            return new ImportPreview(file, mapping, _readings, _leftOut, _problems);
         }
     }
 

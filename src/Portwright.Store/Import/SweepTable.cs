@@ -42,6 +42,7 @@ public static class SweepTable
     private static bool LiftsRunAcross(RawTable table, UnitSystem system)
     {
         for (var r = 0; r < Math.Min(table.Rows, LooksAt); r++)
+        {
             for (var c = 0; c < Math.Min(table.Columns, 5); c++)
             {
                 if (!IsLiftHeading(table[r, c], system)) continue;
@@ -49,6 +50,8 @@ public static class SweepTable
                 var below = Enumerable.Range(r + 1, Math.Min(LooksAt, table.Rows - r - 1)).Count(k => IsNumber(table[k, c], table.Mark));
                 return across >= 2 && across > below;
             }
+        }
+
         return false;
     }
 
@@ -68,12 +71,15 @@ public static class SweepTable
     private static int HeadingRow(RawTable table, UnitSystem system)
     {
         for (var r = 0; r < Math.Min(table.Rows, LooksAt); r++)
+        {
             for (var c = 0; c < table.Columns; c++)
             {
                 if (!IsLiftHeading(table[r, c], system)) continue;
                 // A note may speak of lift; a heading has numbers beneath, perhaps after a line of units.
                 if (Enumerable.Range(r + 1, 4).Any(k => IsNumber(table[k, c], table.Mark))) return r;
             }
+        }
+
         return -1;
     }
 

@@ -13,38 +13,42 @@ public sealed class KeptRuns : IKeptPoints
 {
     private const long MostBytes = 64 * 1024 * 1024;
 
-    private readonly Lock gate = new();
-    private readonly Dictionary<string, OperatingPoint> points = [];
-    private readonly string path;
-    private long read;
+    /// <summary>Some two seconds: a line is written in far less.</summary>
+    private const int MostTries = 1000;
+
+    private readonly Lock _gate = new();
+    private readonly Dictionary<string, OperatingPoint> _points = [];
+    private readonly string _path;
+    private long _read;
 
     /// <param name="folder">The record's folder; null keeps points in memory alone.</param>
     public KeptRuns(string? folder)
     {
-        path = folder is null ? "" : Path.Combine(folder, "engine-runs.jsonl");
-        if (path.Length > 0 && File.Exists(path) && new FileInfo(path).Length > MostBytes) File.Delete(path);
+        _path = folder is null ? "" : Path.Combine(folder, "engine-runs.jsonl");
+        if (_path.Length > 0 && File.Exists(_path) && new FileInfo(_path).Length > MostBytes) File.Delete(_path);
         TakeIn();
         EndTornLine();
     }
 
     public OperatingPoint? Find(string key)
     {
-        lock (gate)
+        lock (_gate)
         {
-            return points.GetValueOrDefault(key);
+            return _points.GetValueOrDefault(key);
         }
     }
 
     public void Keep(string key, OperatingPoint point)
     {
-        lock (gate)
+        lock (_gate)
         {
-            points[key] = point;
-            if (path.Length == 0) return;
+            _points[key] = point;
+            if (_path.Length == 0) return;
             var line = Encoding.UTF8.GetBytes(JsonSerializer.Serialize(new Line(key, point)) + "\n");
             try
             {
-                using var file = new FileStream(path, FileMode.Append, FileAccess.Write, FileShare.ReadWrite);
+                // Alone: two that append at once find the same end and write over each other.
+                using var file = Open(FileMode.Append, FileAccess.Write, FileShare.None);
                 file.Write(line);
             }
             catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
@@ -57,23 +61,35 @@ public sealed class KeptRuns : IKeptPoints
     /// <summary>Takes in what others have added since.</summary>
     public void TakeIn()
     {
-        lock (gate)
+        lock (_gate)
         {
-            if (path.Length == 0 || !File.Exists(path)) return;
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            if (file.Length < read) read = 0;
-            file.Position = read;
-            var bytes = new byte[file.Length - read];
-            var got = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            // Behind the last end of a line somebody may be writing still.
-            var whole = bytes.AsSpan(0, got).LastIndexOf((byte)'\n') + 1;
-            foreach (var text in Encoding.UTF8.GetString(bytes, 0, whole).Split('\n', StringSplitOptions.RemoveEmptyEntries))
+            if (_path.Length == 0 || !File.Exists(_path)) return;
+            try
             {
-                if (Parse(text) is { Key.Length: > 0, Point: not null } line) points[line.Key] = line.Point;
+                ReadOn();
             }
-
-            read += whole;
+            catch (IOException)
+            {
+                // Another has the file for long: what it added is taken in the next time.
+            }
         }
+    }
+
+    private void ReadOn()
+    {
+        using var file = Open(FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        if (file.Length < _read) _read = 0;
+        file.Position = _read;
+        var bytes = new byte[file.Length - _read];
+        var got = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        // Behind the last end of a line somebody may be writing still.
+        var whole = bytes.AsSpan(0, got).LastIndexOf((byte)'\n') + 1;
+        foreach (var text in Encoding.UTF8.GetString(bytes, 0, whole).Split('\n', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (Parse(text) is { Key.Length: > 0, Point: not null } line) _points[line.Key] = line.Point;
+        }
+
+        _read += whole;
     }
 
     /// <summary>A line a process died in would spoil the one written behind it.</summary>
@@ -81,13 +97,29 @@ public sealed class KeptRuns : IKeptPoints
     {
         try
         {
-            if (path.Length == 0 || !File.Exists(path) || new FileInfo(path).Length == read) return;
-            using var file = new FileStream(path, FileMode.Append, FileAccess.Write, FileShare.ReadWrite);
+            if (_path.Length == 0 || !File.Exists(_path) || new FileInfo(_path).Length == _read) return;
+            using var file = Open(FileMode.Append, FileAccess.Write, FileShare.None);
             file.WriteByte((byte)'\n');
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             // Nothing is lost but the next line.
+        }
+    }
+
+    /// <summary>Waits a moment for another who has the file.</summary>
+    private FileStream Open(FileMode mode, FileAccess access, FileShare share)
+    {
+        for (var tries = 0; ; tries++)
+        {
+            try
+            {
+                return new FileStream(_path, mode, access, share);
+            }
+            catch (IOException) when (tries < MostTries && File.Exists(_path))
+            {
+                Thread.Sleep(2);
+            }
         }
     }
 

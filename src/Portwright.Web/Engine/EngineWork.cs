@@ -14,17 +14,17 @@ public enum WorkState
 /// <summary>One batch of runs being worked out behind the pages. What is done is kept, so that stopping loses nothing.</summary>
 public sealed class EngineWork : IDisposable
 {
-    private readonly Lock gate = new();
-    private readonly CancellationTokenSource cancel = new();
-    private readonly Task worker;
-    private BatchProgress progress;
+    private readonly Lock _gate = new();
+    private readonly CancellationTokenSource _cancel = new();
+    private readonly Task _worker;
+    private BatchProgress _progress;
 
     internal EngineWork(string address, IReadOnlyList<EngineTask> tasks, IKeptPoints kept)
     {
         Address = address;
-        progress = new(0, tasks.Count, 0, TimeSpan.Zero);
+        _progress = new(0, tasks.Count, 0, TimeSpan.Zero);
         // A thread of its own: runs that fill the machine must not keep pages waiting for one.
-        worker = Task.Factory.StartNew(() => Work(tasks, kept), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
+        _worker = Task.Factory.StartNew(() => Work(tasks, kept), CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default);
     }
 
     /// <summary>The page that asked for it.</summary>
@@ -39,9 +39,9 @@ public sealed class EngineWork : IDisposable
     {
         get
         {
-            lock (gate)
+            lock (_gate)
             {
-                return progress;
+                return _progress;
             }
         }
     }
@@ -49,21 +49,21 @@ public sealed class EngineWork : IDisposable
     /// <summary>Stops after the cycles being run, and returns once it has.</summary>
     internal void Stop()
     {
-        cancel.Cancel();
-        worker.Wait(TimeSpan.FromSeconds(10));
+        _cancel.Cancel();
+        _worker.Wait(TimeSpan.FromSeconds(10));
     }
 
     public void Dispose()
     {
         Stop();
-        cancel.Dispose();
+        _cancel.Dispose();
     }
 
     private void Work(IReadOnlyList<EngineTask> tasks, IKeptPoints kept)
     {
         try
         {
-            new EngineBatch { Kept = kept, Progress = Tell, Cancel = cancel.Token }.Run(tasks);
+            new EngineBatch { Kept = kept, Progress = Tell, Cancel = _cancel.Token }.Run(tasks);
             State = WorkState.Done;
         }
         catch (OperationCanceledException)
@@ -82,9 +82,9 @@ public sealed class EngineWork : IDisposable
 
     private void Tell(BatchProgress now)
     {
-        lock (gate)
+        lock (_gate)
         {
-            if (now.Done > progress.Done) progress = now;
+            if (now.Done > _progress.Done) _progress = now;
         }
     }
 }

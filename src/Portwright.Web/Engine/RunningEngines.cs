@@ -10,19 +10,19 @@ namespace Portwright.Web.Engine;
 /// <summary>The engines that run behind the pages, one batch a job at a time, and what is kept of all runs.</summary>
 public sealed class RunningEngines(WorkbenchOptions options) : IDisposable
 {
-    private readonly Lock gate = new();
-    private readonly Dictionary<Guid, EngineWork> works = [];
-    private readonly ConcurrentDictionary<string, string> lastRun = [];
-    private readonly ConditionalWeakTable<Reductions, ConcurrentDictionary<(Guid?, Guid?), EngineStanding>> answered = [];
+    private readonly Lock _gate = new();
+    private readonly Dictionary<Guid, EngineWork> _works = [];
+    private readonly ConcurrentDictionary<string, string> _lastRun = [];
+    private readonly ConditionalWeakTable<Reductions, ConcurrentDictionary<(Guid?, Guid?), EngineStanding>> _answered = [];
 
     public KeptRuns Kept { get; } = new(options.DataFolder);
 
     /// <summary>The batch last begun for a job; null where none was since the workbench started.</summary>
     public EngineWork? Of(Guid job)
     {
-        lock (gate)
+        lock (_gate)
         {
-            return works.GetValueOrDefault(job);
+            return _works.GetValueOrDefault(job);
         }
     }
 
@@ -31,12 +31,12 @@ public sealed class RunningEngines(WorkbenchOptions options) : IDisposable
     public EngineWork Start(Guid job, string address, IReadOnlyList<EngineTask> tasks)
     {
         ArgumentNullException.ThrowIfNull(tasks);
-        lock (gate)
+        lock (_gate)
         {
-            if (works.GetValueOrDefault(job) is { State: WorkState.Running } running) return running;
-            works.GetValueOrDefault(job)?.Dispose();
-            lastRun[address] = tasks[0].Key();
-            return works[job] = new EngineWork(address, tasks, Kept);
+            if (_works.GetValueOrDefault(job) is { State: WorkState.Running } running) return running;
+            _works.GetValueOrDefault(job)?.Dispose();
+            _lastRun[address] = tasks[0].Key();
+            return _works[job] = new EngineWork(address, tasks, Kept);
         }
     }
 
@@ -46,13 +46,13 @@ public sealed class RunningEngines(WorkbenchOptions options) : IDisposable
     public bool HasChanged(string address, IReadOnlyList<EngineTask> tasks)
     {
         ArgumentNullException.ThrowIfNull(tasks);
-        return tasks.Count > 0 && lastRun.TryGetValue(address, out var key) && key != tasks[0].Key();
+        return tasks.Count > 0 && _lastRun.TryGetValue(address, out var key) && key != tasks[0].Key();
     }
 
     /// <summary>How the engine run of these cuts stands; an answer is put together once until something is saved to the job.</summary>
     public EngineStanding Standing(Reductions reductions, Guid job, Guid? intake, Guid? exhaust)
     {
-        var known = answered.GetOrCreateValue(reductions);
+        var known = _answered.GetOrCreateValue(reductions);
         if (known.TryGetValue((intake, exhaust), out var done)) return done;
         // What the command line worked out meanwhile is known here too.
         Kept.TakeIn();
@@ -70,9 +70,9 @@ public sealed class RunningEngines(WorkbenchOptions options) : IDisposable
 
     public void Dispose()
     {
-        lock (gate)
+        lock (_gate)
         {
-            foreach (var work in works.Values) work.Dispose();
+            foreach (var work in _works.Values) work.Dispose();
         }
     }
 }

@@ -80,12 +80,12 @@ public sealed class WorthTests(ITestOutputHelper output)
 
     private sealed class KeptHere : IKeptPoints
     {
-        private readonly ConcurrentDictionary<string, OperatingPoint> points = new();
+        private readonly ConcurrentDictionary<string, OperatingPoint> _points = new();
 
-        public int Count => points.Count;
+        public int Count => _points.Count;
 
-        public OperatingPoint? Find(string key) => points.GetValueOrDefault(key);
+        public OperatingPoint? Find(string key) => _points.GetValueOrDefault(key);
 
-        public void Keep(string key, OperatingPoint point) => points[key] = point;
+        public void Keep(string key, OperatingPoint point) => _points[key] = point;
     }
 }

@@ -7,28 +7,28 @@ namespace Portwright.Physics.Tests.Rings;
 /// <summary>An invented section with a velocity field that is known everywhere, and rings sampled from it with noise.</summary>
 internal sealed class SyntheticPort
 {
-    private readonly double speed, exponent, layer, tilt, bias, lazyDepth, lazyWidth, tornDepth, tornHeight;
-    private readonly PlanePoint lazyAt;
-    private readonly double halfWidth, halfHeight;
+    private readonly double _speed, _exponent, _layer, _tilt, _bias, _lazyDepth, _lazyWidth, _tornDepth, _tornHeight;
+    private readonly PlanePoint _lazyAt;
+    private readonly double _halfWidth, _halfHeight;
 
     public SyntheticPort(Random random)
     {
         double Between(double low, double high) => low + (high - low) * random.NextDouble();
-        halfWidth = Between(0.012, 0.022);
-        halfHeight = halfWidth * Between(0.8, 1.8);
-        Outline = Shape(random.Next(4), halfWidth, halfHeight, Between(0.3, 0.9)).Moved(Between(-0.01, 0.01), Between(-0.01, 0.01));
+        _halfWidth = Between(0.012, 0.022);
+        _halfHeight = _halfWidth * Between(0.8, 1.8);
+        Outline = Shape(random.Next(4), _halfWidth, _halfHeight, Between(0.3, 0.9)).Moved(Between(-0.01, 0.01), Between(-0.01, 0.01));
         // Walls from thick layers to thin ones; a thin one ends before the middle.
-        exponent = 1 / Between(5, 11);
-        layer = Between(0.5, 1);
-        speed = Between(40, 120);
-        tilt = Between(-0.2, 0.2);
-        bias = Between(-0.15, 0.15);
+        _exponent = 1 / Between(5, 11);
+        _layer = Between(0.5, 1);
+        _speed = Between(40, 120);
+        _tilt = Between(-0.2, 0.2);
+        _bias = Between(-0.15, 0.15);
         var wall = Outline.WallAt(Between(0, 12));
-        lazyAt = new((wall.X + Outline.Centroid.X) / 2 + (wall.X - Outline.Centroid.X) * 0.2, (wall.Y + Outline.Centroid.Y) / 2 + (wall.Y - Outline.Centroid.Y) * 0.2);
-        lazyDepth = random.Next(2) == 0 ? 0 : Between(0.1, 0.5);
-        lazyWidth = Between(0.3, 0.7) * halfWidth;
-        tornDepth = random.Next(3) == 0 ? Between(0.2, 0.7) : 0;
-        tornHeight = Between(0.15, 0.4) * halfHeight;
+        _lazyAt = new((wall.X + Outline.Centroid.X) / 2 + (wall.X - Outline.Centroid.X) * 0.2, (wall.Y + Outline.Centroid.Y) / 2 + (wall.Y - Outline.Centroid.Y) * 0.2);
+        _lazyDepth = random.Next(2) == 0 ? 0 : Between(0.1, 0.5);
+        _lazyWidth = Between(0.3, 0.7) * _halfWidth;
+        _tornDepth = random.Next(3) == 0 ? Between(0.2, 0.7) : 0;
+        _tornHeight = Between(0.15, 0.4) * _halfHeight;
         Deepest = Grid(60).Max(c => c.Distance);
         (Mean, Side, Roof) = Truth();
     }
@@ -60,7 +60,7 @@ internal sealed class SyntheticPort
             .. places.Select((p, i) =>
             {
                 var v = At(p);
-                var u = noise * Math.Max(v, 0.1 * speed);
+                var u = noise * Math.Max(v, 0.1 * _speed);
                 return new ProbeReading(p, Math.Max(0, (v + Normal.Sample(random, 0, u)) * (1 + probeError)), u, $"reading {i + 1}");
             }),
         ];
@@ -68,11 +68,11 @@ internal sealed class SyntheticPort
 
     private double At(PlanePoint p, double distance)
     {
-        var (x, y) = ((p.X - Outline.Centroid.X) / halfWidth, (p.Y - Outline.Centroid.Y) / halfHeight);
-        var (dx, dy) = ((p.X - lazyAt.X) / lazyWidth, (p.Y - lazyAt.Y) / lazyWidth);
-        var core = (1 + tilt * x + bias * y) * (1 - lazyDepth * Math.Exp(-0.5 * (dx * dx + dy * dy)))
-            * (1 - tornDepth * Math.Exp(-Math.Max(0, p.Y - Outline.Bounds.Bottom) / tornHeight));
-        return speed * Math.Max(0.02, core) * Math.Pow(Math.Min(1, distance / (layer * Deepest)), exponent);
+        var (x, y) = ((p.X - Outline.Centroid.X) / _halfWidth, (p.Y - Outline.Centroid.Y) / _halfHeight);
+        var (dx, dy) = ((p.X - _lazyAt.X) / _lazyWidth, (p.Y - _lazyAt.Y) / _lazyWidth);
+        var core = (1 + _tilt * x + _bias * y) * (1 - _lazyDepth * Math.Exp(-0.5 * (dx * dx + dy * dy)))
+            * (1 - _tornDepth * Math.Exp(-Math.Max(0, p.Y - Outline.Bounds.Bottom) / _tornHeight));
+        return _speed * Math.Max(0.02, core) * Math.Pow(Math.Min(1, distance / (_layer * Deepest)), _exponent);
     }
 
     /// <summary>Sums over a grid of its own, apart from the map's.</summary>

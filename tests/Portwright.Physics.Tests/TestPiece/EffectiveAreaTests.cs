@@ -45,12 +45,14 @@ public sealed class EffectiveAreaTests
         var (meter, size) = BenchMeters.All[name];
         var area = 0.4 * size;
         foreach (var way in Enum.GetValues<FlowDirection>())
+        {
             foreach (var room in Weather.OneDay)
             {
                 var c = new TestConditions(room, 6974.49, way);
                 var reading = MeterReading.For(meter, area * PrintedMassFlux(c.TestPieceUpstream, c.TestPieceDownstreamPressure), c);
                 Assert.Equal(area, TestPieceReduction.EffectiveArea(meter, reading, 1, c).EffectiveArea, area * 1e-9);
             }
+        }
     }
 
     /// <summary>The counter-test: reduced with the morning's air, the same readings do drift, so the test above can fail.</summary>

@@ -1,5 +1,5 @@
-using Portwright.Shop.Tests.Words;
 using Portwright.Shop.Diagnosis;
+using Portwright.Shop.Tests.Words;
 
 namespace Portwright.Shop.Tests.Diagnosis;
 

@@ -42,11 +42,14 @@ internal static class WorkbookBytes
     {
         using var bytes = new MemoryStream();
         using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, true))
+        {
             foreach (var (path, content) in parts)
             {
                 using var part = zip.CreateEntry(path, CompressionLevel.Fastest).Open();
                 part.Write(content);
             }
+        }
+
         return bytes.ToArray();
     }
 
