@@ -34,7 +34,7 @@ internal sealed class DocumentPage(TextWriter output, UnitSystem units)
                 foreach (var row in values.Rows) _page.Pair(In(row.Name), In(row.Value));
                 break;
             case Table table: TerminalTable.Write(_page, table, units); break;
-            case Figure figure: _page.Paragraph("Drawing: " + In(figure.Instead), 2, 2); break;
+            case Figure figure: _page.Paragraph(In(figure.Instead), 2); break;
             case FindingSaid finding:
                 _page.Paragraph($"- {In(finding.Title)}, {In(finding.Odds)}. {In(finding.Says)}", 2, 2);
                 foreach (var sentence in finding.Then) _page.Paragraph(In(sentence), 4);

@@ -96,7 +96,7 @@ internal sealed class PaperBlocks(PaperColumn column, PortAtCut? port, UnitSyste
             [.. values.Rows.Select(r => (IReadOnlyList<Cell>)[new(r.Name), new(r.Value, r.Shape)])], Sentence.Empty);
         // A column more must be worth it: one is read soonest.
         var (laid, abreast) = Enumerable.Range(1, 3).Select(n => (Laid: new PaperTable(table, units, Pitch(n) - Gap, isHeadline ? 9.6 : 7.8, list: true), n)).MinBy(l => l.Laid.Height(l.n) * (1 + 0.1 * l.n));
-        Rows(laid, abreast, 0);
+        Rows(laid, abreast, laid.HeightOf(0, abreast));
     }
 
     private void Table(Table table)

@@ -41,7 +41,12 @@ internal static class BenchSaid
         var air = sheet.Flow?.Curve.Air ?? sheet.Bench?.Fact.StandardAir.Air();
         if (air is null) return Sentence.Empty;
         var restated = sheet.Flow?.Curve.RestatedAt ?? sheet.Bench!.Fact.RestatedAt;
-        return $"{FlowSaid.AirWords(air)}; {(sheet.Flow?.Curve.Direction == Physics.TestPiece.FlowDirection.Blow ? "blown" : "drawn")} at {Quantity.Pressure(restated)}";
+        return sheet.Flow?.Curve.Direction switch
+        {
+            null => $"{FlowSaid.AirWords(air)}",
+            Physics.TestPiece.FlowDirection.Blow => $"{FlowSaid.AirWords(air)}; blown at {Quantity.Pressure(restated)} over it",
+            _ => $"{FlowSaid.AirWords(air)}; drawn at {Quantity.Pressure(restated)} under it",
+        };
     }
 
     private static Sentence SetUp(Record.Fitting fitting)

@@ -18,26 +18,26 @@ internal static class EngineSaid
             blocks.Add(new Paragraph("best", EngineSentences.Best(answer)));
             if (!answer.Warning.IsEmpty) blocks.Add(new Paragraph("warning", answer.Warning));
             if (engine is { Gain: { } gain, Before.Cut.Fact.Number: var before })
-                blocks.Add(new Values("gain", [new("mean-torque", $"mean torque over the range, less cut {before}", EngineSentences.Gain(gain))]));
+                blocks.Add(new Values("gain", [new("mean-torque", $"mean torque, less cut {before}", EngineSentences.Gain(gain))]));
             blocks.Add(new Paragraph("pays", EngineSentences.Pays(answer)));
-            blocks.Add(new Figure("torque-and-power", FigureKind.TorqueAndPower, EngineSentences.Best(answer)));
-            blocks.Add(new Figure("worth-over-lift", FigureKind.WorthOverLift, EngineSentences.Pays(answer)));
+            blocks.Add(new Figure("torque-and-power", FigureKind.TorqueAndPower, $"Torque and power over engine speed, {answer.Points.Count} speeds from {EngineSentences.Rpm(answer.Points[0].TurnsASecond)} to {EngineSentences.Rpm(answer.Points[^1].TurnsASecond)}."));
+            blocks.Add(new Figure("worth-over-lift", FigureKind.WorthOverLift, $"What one percent more area at each lift is worth in mean torque."));
         }
         else if (port.Sheet.Flow is not null)
         {
             blocks.Add(new Paragraph("not-run", engine.Question is null
                 ? (Sentence)$"Not run: the engine plan is not complete, or this cut was swept at too few lifts."
-                : $"Not run yet with this cut. The job's engine page runs it, or portwright sheet --engine."));
+                : $"Not run yet with this cut: the job's engine page runs it."));
         }
 
         if (Targets(engine) is { } targets) blocks.Add(targets);
         var met = Held(engine).Count(t => t.Answer == TargetAnswer.Within);
-        if (met > 0) blocks.Add(new Paragraph("met", met == 1 ? $"One more target is met." : (Sentence)$"{met} more targets are met; the engine's targets page of the port lists them."));
+        if (met > 0) blocks.Add(new Paragraph("met", met == 1 ? $"One target is met." : (Sentence)$"{met} targets are met."));
         return blocks.Count == 0 ? null : new Part("engine", $"In this engine", blocks);
     }
 
     /// <summary>What can break the engine, whatever the run says.</summary>
-    public static IEnumerable<Sentence> Cautions(PortAtCut port) => port.Engine.Question?.Cautions ?? [];
+    public static IEnumerable<Sentence> Cautions(PortAtCut port) => port.Engine.Question?.CautionsOf(port.Engine.Kind) ?? [];
 
     public static Part? ForTheEngineer(PortAtCut port)
     {
@@ -58,7 +58,7 @@ internal static class EngineSaid
         return open.Length == 0 ? null : new Table(
             "targets",
             $"What the engine asks",
-            [new("what", $"what"), new("wanted", $"wanted"), new("measured", $"measured", Strong: true), new("answer", $"")],
+            [new("what", $"what"), new("wanted", $"wanted"), new("measured", $"measured or planned", Strong: true), new("answer", $"")],
             [.. open.Select(t => (IReadOnlyList<Cell>)[new(t.What), new(t.WantedSaid), new(t.MeasuredSaid), new(Sentence.Plain(t.AnswerWords))])],
             Sentence.Empty);
     }

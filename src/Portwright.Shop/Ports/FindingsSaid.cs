@@ -56,7 +56,7 @@ public static class FindingsSaid
     public static Sentence Count(PortAtCut port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        var kinds = new[] { (FindingKind.Stop, "to leave metal alone"), (FindingKind.Measurement, "to measure again"), (FindingKind.Port, "to cut or to build up") }
+        var kinds = new[] { (FindingKind.Stop, "to leave metal alone"), (FindingKind.Measurement, "to measure again"), (FindingKind.Port, "of the port itself") }
             .Select(k => (Number: port.Findings.Count(f => f.Kind == k.Item1), Words: k.Item2))
             .Where(k => k.Number > 0)
             .Select(k => (Sentence)$"{k.Number} {k.Words}");
@@ -70,13 +70,13 @@ public static class FindingsSaid
         {
             var torque = NextCuts.TorqueOf(port.Engine.Answer, port.Survey, cut);
             Sentence worth = torque is null ? Sentence.Empty : $", {Quantity.Difference(torque, Dimension.Torque)} over the range";
-            then.Add($"Next cut: {cut.What} Expected {Quantity.Difference(cut.Gain, Dimension.VolumeFlow)}{worth}, lift {Quantity.Lift(cut.FromLift)} to {Quantity.Lift(cut.ToLift)}.");
+            then.Add($"{(cut.ReachesWall < 0 ? "What to do" : "Next cut")}: {cut.What} Expected {Quantity.Difference(cut.Gain, Dimension.VolumeFlow)}{worth}, lift {Quantity.Lift(cut.FromLift)} to {Quantity.Lift(cut.ToLift)}.");
             if (port.Cuts.FirstOrDefault(c => c.Finding == finding)?.Decided is { Fact: var decided })
                 then.Add(decided.Reason.Length > 0 ? (Sentence)$"{decided.Decision.ToString()}: {decided.Reason}" : $"{decided.Decision.ToString()}.");
         }
         else if (!finding.NextObservation.IsEmpty)
         {
-            then.Add($"Before cutting: {finding.NextObservation}");
+            then.Add($"To be surer: {finding.NextObservation}");
         }
 
         return new FindingSaid(

@@ -1,3 +1,4 @@
+using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 using Portwright.Shop.Words;
@@ -51,13 +52,13 @@ public static class JobPageDocument
         $"Flow at the cam's lift where it was tested, else at the highest tested; the whole curve against the first cut tested",
         [
             new("head", $"head"), new("port", $"port"), new("cut", $"cut"), new("lift", $"lift", Dimension.Lift), new("flow", $"flow", Dimension.VolumeFlow, Strong: true),
-            new("less", $"less the first", Dimension.VolumeFlow), new("verdict", $"verdict"), new("stop", $"leave alone"), new("cuts", $"to cut"),
+            new("less", $"less the first", Dimension.VolumeFlow), new("verdict", $"verdict"), new("stop", $"leave alone"), new("again", $"measure again"), new("cuts", $"to cut"),
         ],
         [
             .. ledger.HeadsOf(job).SelectMany(h => ledger.PortsOf(h.Id).Select(p =>
                 Row(h.Fact, p.Fact, sheets.FirstOrDefault(s => s.Sheet.Port.Id == p.Id)))),
         ],
-        $"The last two columns count findings; each port's sheet says them.");
+        $"The last three columns count findings; each port's sheet says them.");
 
     private static IReadOnlyList<Cell> Row(Head head, Port port, PortAtCut? at)
     {
@@ -65,7 +66,7 @@ public static class JobPageDocument
         if (at?.Sheet is not { Flow: { } flow } sheet)
         {
             row.Add(new(at is null ? (Sentence)$"not started" : $"{at.Sheet.Cut.Fact.Number}, not swept"));
-            return [.. row, .. Enumerable.Repeat(Cell.Empty, 6)];
+            return [.. row, .. Enumerable.Repeat(Cell.Empty, 7)];
         }
 
         var (lift, flows) = sheet.Cam is { Flow: { } atCam } cam ? (cam.Lift, atCam) : (flow.Curve.HighestLift, flow.Curve.Points[^1].Flow);
@@ -74,10 +75,10 @@ public static class JobPageDocument
         row.AddRange(first?.Curves.WholeCurve is { } less
             ? [new($"{Quantity.Difference(less.Of, Dimension.VolumeFlow, less.Level)}"), new($"{VerdictWords.Of(less)}, against cut {first.Last.Cut.Fact.Number}", VerdictWords.ShapeOf(less))]
             : [Cell.Empty, Cell.Empty]);
-        return [.. row, Number(at, FindingKind.Stop), Number(at, FindingKind.Port)];
+        return [.. row, Number(at, f => f.Kind == FindingKind.Stop), Number(at, f => f.Kind == FindingKind.Measurement), Number(at, f => f.Suggestion is not null)];
     }
 
-    private static Cell Number(PortAtCut port, FindingKind kind) => port.Findings.Count(f => f.Kind == kind) is > 0 and var n ? new($"{n}") : Cell.Empty;
+    private static Cell Number(PortAtCut port, Func<Finding, bool> counts) => port.Findings.Count(counts) is > 0 and var n ? new($"{n}") : Cell.Empty;
 
     /// <summary>What stands on every swept port's sheet, in the first one's order.</summary>
     private static IReadOnlyList<Sentence> Common(IReadOnlyList<PortAtCut> sheets)

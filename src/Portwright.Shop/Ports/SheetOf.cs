@@ -18,8 +18,9 @@ public static class SheetOf
         ? (Sentence)$"{sheet.Job.Fact.Name}, {sheet.Job.Fact.Customer}, {sheet.Head.Fact.Name}"
         : $"{sheet.Job.Fact.Name}, {sheet.Head.Fact.Name}";
 
-    /// <summary>The day of the test: of its latest sweep, else the cut's own.</summary>
-    internal static DateOnly Tested(PortSheet sheet) => sheet.Flow?.Sweeps[^1].Day ?? sheet.Cut.Fact.Date;
+    /// <summary>The days of the test: of its sweeps, else the cut's own.</summary>
+    internal static Sentence Tested(PortSheet sheet) =>
+        Sentence.Join(" and ", (sheet.Flow?.Sweeps.Select(s => s.Day).Distinct().Order() ?? Enumerable.Repeat(sheet.Cut.Fact.Date, 1)).Select(d => (Sentence)$"{d}"));
 
     internal static Part What(PortAtCut port, DateOnly? printed)
     {
@@ -32,8 +33,8 @@ public static class SheetOf
 
         Row("customer", $"customer", Sentence.Plain(sheet.Job.Fact.Customer));
         Row("done", $"done at cut {sheet.Cut.Fact.Number}", Sentence.Plain(sheet.Cut.Fact.Done));
-        if (sheet.Cut.Fact.Hours is { } hours) Row("hours", $"hours at it", $"{new Quantity(hours.Si(Dimension.Duration) / 3600, Dimension.Ratio, Figures: 2)}");
-        Row("tested", $"{(sheet.Flow is null ? "day of the cut" : "tested")}", $"{Tested(sheet)}");
+        if (sheet.Cut.Fact.Hours is { } hours) Row("hours", $"hours at it", $"{hours.Si(Dimension.Duration) / 3600:0.##} h");
+        Row("tested", $"{(sheet.Flow is null ? "day of the cut" : "tested")}", Tested(sheet));
         if (printed is { } day) Row("printed", $"printed", $"{day}");
         if (sheet.Port.Fact.Valve is { } valve)
         {
@@ -57,7 +58,7 @@ public static class SheetOf
             new("head", $"head", Sentence.Plain(sheet.Head.Fact.Name)),
             new("port", $"port", Sentence.Plain(sheet.Port.Fact.Name)),
             new("cut", $"cut", $"{sheet.Cut.Fact.Number}"),
-            new("tested", $"tested", $"{Tested(sheet)}"),
+            new("tested", $"tested", Tested(sheet)),
             new("standard-air", $"standard air", BenchSaid.Air(sheet)),
             new("bench", $"bench", Sentence.Plain(sheet.Bench?.Fact.Name ?? "no bench card")),
             new("hand", $"hand", Sentence.Plain(hand)),

@@ -32,9 +32,15 @@ public sealed record EngineQuestion(
     /// <summary>What can break the engine, whatever the run says.</summary>
     public IReadOnlyList<Sentence> Cautions =>
     [
-        Needs("intake", Plan.IntakeCam.Lift, PistonGap.UsualIntake),
-        Needs("exhaust", Plan.ExhaustCam.Lift, PistonGap.UsualExhaust),
-        $"Springs: bind, retainer to seal and force at this lift and speed are not looked at. Road engines: emissions rules stand.",
+        .. CautionsOf(PortKind.Intake), .. CautionsOf(PortKind.Exhaust).Take(1),
+        $"Engines used on public roads fall under local emissions rules.",
+    ];
+
+    /// <summary>The same of one side's valve.</summary>
+    public IReadOnlyList<Sentence> CautionsOf(PortKind kind) =>
+    [
+        kind == PortKind.Intake ? Needs("intake", Plan.IntakeCam.Lift, PistonGap.UsualIntake) : Needs("exhaust", Plan.ExhaustCam.Lift, PistonGap.UsualExhaust),
+        $"Springs: bind, retainer to seal and force at this lift and speed are not looked at. Check them before running this cam.",
     ];
 
     /// <returns>Null where the plan makes no engine or nothing was swept; the problems say why.</returns>

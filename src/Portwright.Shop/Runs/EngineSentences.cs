@@ -82,7 +82,7 @@ public static class EngineSentences
         return
         [
             .. question.Remarks,
-            .. plan.Figures.Where(f => f.IsAssumed).Select(f => (Sentence)$"{f.Name} {f.Quantity}: {f.Why}."),
+            .. plan.Figures.Where(f => f.IsAssumed).Select(f => (Sentence)$"{f.Name} {f.Quantity}, {f.Why}."),
             .. plan.Cylinders > 1 ? Why($"Firing order {string.Join('-', plan.FiringOrder)}", plan.FiringOrderWhy) : [],
             .. Why("Weights of the speeds", plan.WeightsWhy),
             .. Why("Fuel", plan.FuelWhy),

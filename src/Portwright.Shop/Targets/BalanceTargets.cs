@@ -28,7 +28,7 @@ internal static class BalanceTargets
         var all = survey.Mates.Append(new CylinderMate(port, own, null)).ToList();
         if (Side(PortKind.Exhaust, AtCam) is { } exhaust && Side(PortKind.Intake, AtCam) is { Value: > 0 } intake)
         {
-            yield return new(FlowBalance.Rule, $"Exhaust over intake, each at its cam's lift", Dimension.Fraction, TargetRange.Of(FlowBalance.Usual), Estimate.Ratio(exhaust, intake), $"");
+            yield return new(FlowBalance.Rule, $"Exhaust over intake flow, each at its cam's lift", Dimension.Fraction, TargetRange.Of(FlowBalance.Usual), Estimate.Ratio(exhaust, intake), $"");
         }
 
         if (Side(PortKind.Exhaust, OverEvent) is { } out_ && Side(PortKind.Intake, OverEvent) is { Value: > 0 } in_)
