@@ -1,4 +1,6 @@
+using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Diagnosis;
+using Portwright.Shop.Findings;
 using Portwright.Shop.Record;
 using Portwright.Shop.Walls;
 
@@ -54,6 +56,14 @@ public sealed class WallGuardTests
         var port = Made((s, b) => (s == station && b == bearing ? 94 : 200) * Thou).Survey();
         var torn = Assert.Single(PortFindings.Of(port), f => f.Rule.Key == "short-side-torn-off");
         Assert.Equal(stopped, torn.Suggestion is null);
+    }
+
+    /// <summary>A cut that says no more reaches an hour and a half to each side; the short side's, laid back wide, two and a half.</summary>
+    [Fact]
+    public void A_cut_reaches_as_far_round_as_it_says()
+    {
+        Assert.Equal(1.5, new CutSuggestion($"Raise the roof.", Estimate.Exact(1), 0.005, 0.0125, 12).ReachesWall);
+        Assert.Equal(2.5, Assert.Single(PortFindings.Of(Made((_, _) => 200 * Thou).Survey()), f => f.Rule.Key == "short-side-torn-off").Suggestion!.ReachesWall);
     }
 
     /// <summary>A port whose air is torn off the short side at D, which suggests a cut there.</summary>
