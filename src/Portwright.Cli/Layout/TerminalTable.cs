@@ -13,7 +13,7 @@ internal static class TerminalTable
     {
         page.Paragraph(table.Caption.In(units), Indent);
         var heads = table.Columns.Select(c => Head(c, units)).ToArray();
-        var cells = table.Rows.Select(r => r.Select((c, i) => table.Columns[i].Dimension is null ? c.Text.In(units) : c.Text.BareIn(units)).ToArray()).ToArray();
+        var cells = table.Rows.Select(r => r.Select((c, i) => table.Columns[i].CellIn(c, units)).ToArray()).ToArray();
         var widths = heads.Select((h, c) => cells.Select(r => r[c].Length).Append(Longest(h)).Max()).ToArray();
         var room = Page.Width - Indent;
         // The first column may give way, wrapped, so that the others stand beside it.
@@ -42,7 +42,7 @@ internal static class TerminalTable
     }
 
     private static string Head(Column column, UnitSystem units) =>
-        column.Dimension is { } of && Quantity.UnitName(of, units) is { Length: > 0 } unit ? $"{column.Head.In(units)}, {unit}" : column.Head.In(units);
+        column.UnitIn(units) is { Length: > 0 } unit ? $"{column.Head.In(units)}, {unit}" : column.Head.In(units);
 
     private static int Longest(string head) => head.Split(' ').Max(w => w.Length);
 

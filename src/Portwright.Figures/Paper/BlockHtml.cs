@@ -75,7 +75,7 @@ internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem u
         foreach (var column in table.Columns)
         {
             html.Append("<th scope=\"col\">").Append(E(column.Head.In(units)));
-            if (column.Dimension is { } of && Quantity.UnitName(of, units) is { Length: > 0 } unit) html.Append("<small>").Append(E(unit)).Append("</small>");
+            if (column.UnitIn(units) is { Length: > 0 } unit) html.Append("<small>").Append(E(unit)).Append("</small>");
             html.Append("</th>");
         }
 
@@ -87,7 +87,7 @@ internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem u
             {
                 var column = table.Columns[i];
                 html.Append(i == 0 ? "<th scope=\"row\">" : column.Strong ? "<td class=\"strong\">" : "<td>");
-                Marked(row[i].Shape, column.Dimension is null ? row[i].Text.In(units) : row[i].Text.BareIn(units));
+                Marked(row[i].Shape, column.CellIn(row[i], units));
                 html.Append(i == 0 ? "</th>" : "</td>");
             }
 

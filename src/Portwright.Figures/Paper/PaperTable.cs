@@ -20,9 +20,9 @@ internal sealed class PaperTable
     {
         (_table, _list, _size, _line) = (table, list, size, 1.22 * size);
         var columns = table.Columns;
-        var cells = table.Rows.Select(r => r.Select((c, i) => Lettering.Clean(columns[i].Dimension is null ? c.Text.In(units) : c.Text.BareIn(units))).ToArray()).ToArray();
+        var cells = table.Rows.Select(r => r.Select((c, i) => Lettering.Clean(columns[i].CellIn(c, units))).ToArray()).ToArray();
         var heads = columns.Select(c => c.Head.In(units)).ToArray();
-        _units = [.. columns.Select(c => c.Dimension is { } of ? Quantity.UnitName(of, units) : "")];
+        _units = [.. columns.Select(c => c.UnitIn(units))];
         double Widest(int column, Func<string, Weight, double> of) => cells.Select((c, r) => Mark(r, column) + of(c[column], WeightOf(r, column))).DefaultIfEmpty(0).Max();
         // A number keeps to its doubt; a long head stands on up to three lines rather than keep its column wide.
         var least = columns.Select((c, i) => Math.Max(Word(heads[i], Weight.SemiBold), Widest(i, c.Dimension is null ? Word : Wide))).ToArray();

@@ -39,7 +39,18 @@ public sealed record Table(string Key, Sentence Caption, IReadOnlyList<Column> C
 /// <param name="Key">For programs, one a table.</param>
 /// <param name="Dimension">Where every number of the column is of one kind: its unit stands in the head and not in the cells.</param>
 /// <param name="Strong">The result the table is read for.</param>
-public sealed record Column(string Key, Sentence Head, Units.Dimension? Dimension = null, bool Strong = false);
+public sealed record Column(string Key, Sentence Head, Units.Dimension? Dimension = null, bool Strong = false)
+{
+    /// <summary>The unit that stands in the head; empty where each cell has its own, or none is written.</summary>
+    public string UnitIn(Units.UnitSystem units) => Dimension is { } of ? Quantity.UnitName(of, units) : "";
+
+    /// <summary>A cell of this column as a reader sees it.</summary>
+    public string CellIn(Cell cell, Units.UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(cell);
+        return Dimension is null ? cell.Text.In(units) : cell.Text.BareIn(units);
+    }
+}
 
 /// <summary>What stands in one row under one head; may be empty.</summary>
 public sealed record Cell(Sentence Text, VerdictShape Shape = VerdictShape.None)
