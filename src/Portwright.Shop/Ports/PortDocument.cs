@@ -32,6 +32,10 @@ public static class PortDocument
             FindingsSaid.Why(port),
             EngineSaid.ForTheEngineer(port),
         ];
-        return new Document(SheetOf.Title(port.Sheet), SheetOf.Place(port.Sheet), [.. parts.OfType<Part>().Where(p => p.Blocks.Count > 0).Select(p => p with { Blocks = [.. p.Blocks.Select(b => b is Table table ? table.Filled() : b)] })], SheetOf.TitleBlock(port, printed));
+        return new Document(
+            SheetOf.Title(port.Sheet),
+            SheetOf.Place(port.Sheet),
+            [.. parts.OfType<Part>().Where(p => p.Blocks.Count > 0).Select(p => p with { Blocks = [.. p.Blocks.Select(b => b is Table table ? table.Filled() : b)] })],
+            SheetOf.TitleBlock(port, printed));
     }
 }

@@ -88,9 +88,6 @@ public sealed class Sentence : IEquatable<Sentence>
         return new(pieces);
     }
 
-    /// <summary>This and then that, a space between.</summary>
-    public Sentence Then(Sentence next) => Join(" ", [this, next]);
-
     public bool Equals(Sentence? other) => other is not null && Pieces.SequenceEqual(other.Pieces);
 
     public override bool Equals(object? obj) => Equals(obj as Sentence);
