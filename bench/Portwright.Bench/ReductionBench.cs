@@ -27,7 +27,7 @@ public class ReductionBench
         var ledger = Ledger.Of(DemoShop.Entries());
         var bench = ledger.Get<BenchCard>(DemoShop.Bench);
         var range = bench.Fact.RangeNamed("large")!;
-        var factor = MeterFactor.On(new DateOnly(2026, 4, 7), bench, range, ledger);
+        var factor = MeterFactor.At(BenchMoment.EndOf(new DateOnly(2026, 4, 7)), bench, range, ledger);
         _inputs = new ReadingInputs(bench, range, new RoomState(98_800, 293, 0.45, []), factor.Factor, Estimate.Exact(1e-6));
         _readings = [.. Enumerable.Range(0, 1000).Select(i => Typed.Of(20 + i * 0.07, "%"))];
         _names = [.. Enumerable.Range(0, 1000).Select(i => $"reading {i}")];

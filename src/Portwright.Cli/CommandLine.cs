@@ -59,6 +59,7 @@ public static class CommandLine
         root.Subcommands.Add(ServeCommand.Make());
         root.Subcommands.Add(JobsCommand.Make());
         root.Subcommands.Add(SheetCommand.Make());
+        root.Subcommands.Add(BudgetCommand.Make());
         root.Subcommands.Add(Engine.EngineCommand.Make());
         root.Subcommands.Add(ImportCommand.Make());
         root.Subcommands.Add(ExportCommand.Make());

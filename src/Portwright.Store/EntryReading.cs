@@ -9,6 +9,16 @@ internal static class EntryReading
 {
     public const string OfJob = "WHERE job = $id ORDER BY sequence";
     public const string OfShop = "WHERE job IS NULL ORDER BY sequence";
+
+    /// <summary>A job and the shop in one order: what was calibrated between two sweeps stands between them.</summary>
+    public const string OfJobAndShop = """
+        WHERE sequence IN (
+            SELECT sequence FROM entries WHERE job IS NULL
+            UNION ALL
+            SELECT sequence FROM entries WHERE job = $id)
+        ORDER BY sequence
+        """;
+
     public const string OfSubject = "WHERE subject = $id ORDER BY sequence";
 
     /// <summary>What a job is called and whether it is hidden, without reading the jobs themselves.</summary>

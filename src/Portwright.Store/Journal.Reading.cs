@@ -15,6 +15,10 @@ public sealed partial class Journal
     /// <inheritdoc cref="ReadJob" path="/exception"/>
     public EntryList ReadShop() => Read(EntryReading.OfShop);
 
+    /// <summary>A job with what belongs to the shop, in the one order they were saved: which calibration came before which reading can be told.</summary>
+    /// <inheritdoc cref="ReadJob" path="/exception"/>
+    public EntryList ReadJobAndShop(Guid job) => Read(EntryReading.OfJobAndShop, job);
+
     /// <summary>What the list of jobs needs: entries that state a job, and the hiding and showing of jobs.</summary>
     /// <inheritdoc cref="ReadJob" path="/exception"/>
     public EntryList ReadJobs() => Read(EntryReading.OfJobs);

@@ -19,6 +19,10 @@ internal sealed record Schema(IReadOnlyList<SchemaStep> Steps)
         new SchemaStep(1, First),
         // No table changes: a sweep may state its date, a calibration its leak.
         new SchemaStep(2, ""),
+        // No table changes: a set-up study states its range, test pressure, direction and air.
+        // No table changes: a calibration and a check may say that they were made before the day's work, a range which instrument it is
+        // read on, and a percent scale what of it was assumed.
+        new SchemaStep(3, ""),
     ]);
 
     /// <summary>Tables, indexes and triggers a sound record has.</summary>

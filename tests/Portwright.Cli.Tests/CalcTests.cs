@@ -3,7 +3,7 @@
 namespace Portwright.Cli.Tests;
 
 /// <summary>What a porter sees of <c>calc</c>.</summary>
-public sealed class CalcTests
+public sealed partial class CalcTests
 {
     /// <summary>Every example of every verb, so that help never shows a line that does not work.</summary>
     public static TheoryData<string> Examples => [.. CommandLine.CalcExamples()];
@@ -16,6 +16,66 @@ public sealed class CalcTests
         Assert.All(shell.Lines, line => Assert.True(line.Length <= 80, line));
         Assert.DoesNotContain('\u001b', shell.Output);
     }
+
+    /// <summary>A flow of nothing, a lift of nothing, a test pressure of nothing: refused with a sentence or answered with numbers.</summary>
+    [Theory, MemberData(nameof(Examples))]
+    public void No_verb_says_what_is_no_number_where_one_of_its_numbers_is_nothing(string example)
+    {
+        string[] words = [.. Split(example)];
+        for (var i = 0; i < words.Length; i++)
+        {
+            if (!Number().IsMatch(words[i])) continue;
+            foreach (var nothing in new[] { "0", "-0", "0.0000001" })
+            {
+                string[] odd = [.. words];
+                odd[i] = Number().Replace(words[i], nothing, 1);
+                foreach (var more in new string[][] { [], ["--json"] })
+                {
+                    var shell = Shell.Run([.. odd, .. more]);
+                    Assert.True(shell.ExitCode is 0 or 1 or 2 or 3, string.Join(' ', odd) + shell.Error);
+                    Assert.False(NoNumber().IsMatch(shell.Output + shell.Error), string.Join(' ', odd) + "\n" + shell.Output + shell.Error);
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Set_ups_that_all_read_nothing_have_no_share()
+    {
+        var shell = Shell.Run("calc", "scatter", "0 0", "0 0", "0 0");
+        Assert.Equal(0, shell.ExitCode);
+        Assert.False(NoNumber().IsMatch(shell.Output), shell.Output);
+    }
+
+    [Fact]
+    public void Scatter_of_a_differential_is_said_to_be_twice_that_of_the_flow()
+    {
+        Assert.Contains("scatter twice as much", Shell.Run("calc", "scatter", "8.1 8.2", "8.0 8.3", "--of", "pressure").Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("twice", Shell.Run("calc", "scatter", "221 222", "220 221").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_flow_under_its_leak_is_said_to_be_none()
+    {
+        Assert.Contains("no air goes backwards", Shell.Run("calc", "leak", "--flow", "2cfm", "--leak-flow", "3cfm").Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("backwards", Shell.Run("calc", "leak", "--flow", "4cfm", "--leak-flow", "3cfm").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_pitot_past_the_speed_of_sound_and_a_choked_nozzle_say_so()
+    {
+        var shell = Shell.Run("calc", "pitot", "--dp", "28psi", "--static", "50kPa");
+        Assert.NotEqual(0, shell.ExitCode);
+        Assert.Contains("speed of sound", shell.Error, StringComparison.Ordinal);
+        Assert.Equal(0, Shell.Run("calc", "pitot", "--dp", "28inH2O").ExitCode);
+        Assert.Contains("choked", Shell.Run("calc", "nozzle", "--area", "1in2", "--test-pressure", "10psi").Output, StringComparison.Ordinal);
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"(?<![A-Za-z\d.])\d*\.?\d+")]
+    private static partial System.Text.RegularExpressions.Regex Number();
+
+    [System.Text.RegularExpressions.GeneratedRegex("NaN|∞|Infinity|Exception| at Portwright")]
+    private static partial System.Text.RegularExpressions.Regex NoNumber();
 
     [Fact]
     public void An_answer_carries_the_doubt_typed_behind_its_numbers()
@@ -53,12 +113,61 @@ public sealed class CalcTests
     }
 
     [Fact]
+    public void A_thermometer_in_the_plenum_or_at_the_meter_speaks_for_both()
+    {
+        string[] blown = ["calc", "direct", "--flow", "200cfm", "--test-pressure", "28inH2O", "--direction", "blow", "--temperature", "70F"];
+        double Area(params string[] more) => Shell.Json([.. blown, .. more])["answer"]!["effective_area_m2"]!.GetValue<double>();
+        var (plenum, meter, both, neither) = (Area("--plenum-temperature", "88F"), Area("--meter-temperature", "88F"), Area("--plenum-temperature", "88F", "--meter-temperature", "88F"), Area());
+        Assert.Equal(both, plenum);
+        Assert.Equal(both, meter);
+        // 10 K where the weather does not cancel: half of their share of 298 K.
+        Assert.Equal(1.0168, neither / both, 5e-4);
+        Assert.Contains("The blower warms the air it blows", Shell.Run(blown).Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("The blower", Shell.Run([.. blown, "--plenum-temperature", "88F"]).Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("0.57", "57 %?")]
+    [InlineData("1", "100 %?")]
+    [InlineData("0.45 +- 0.05", "45 %?")]
+    public void A_humidity_as_a_share_of_one_is_asked_back(string typed, string likely)
+    {
+        foreach (var verb in new string[][] { ["air"], ["plate", "--diameter", "2in", "--cd", "0.61", "--dp", "8inH2O"], ["pitot", "--dp", "28inH2O"], ["nozzle", "--area", "1in2"] })
+        {
+            var shell = Shell.Run(["calc", .. verb, "--humidity", typed]);
+            Assert.NotEqual(0, shell.ExitCode);
+            Assert.Contains(likely, shell.Error, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(0, Shell.Run("calc", "air", "--humidity", typed + " %").ExitCode);
+    }
+
+    [Fact]
+    public void A_humidity_over_one_or_of_none_needs_no_unit()
+    {
+        Assert.Equal(0, Shell.Run("calc", "air", "--humidity", "57").ExitCode);
+        Assert.Equal(0, Shell.Run("calc", "air", "--humidity", "1.01").ExitCode);
+        Assert.Equal(0, Shell.Run("calc", "air", "--humidity", "0").ExitCode);
+    }
+
+    [Fact]
     public void Percent_of_range_needs_no_weather()
     {
         string[] reading = ["calc", "percent", "--reading", "71.4%", "--full-scale", "300cfm", "--test-pressure", "28inH2O"];
         double Area(params string[] weather) => Shell.Json([.. reading, .. weather])["answer"]!["effective_area_m2"]!.GetValue<double>();
         var (cold, hot) = (Area("--barometer", "1030hPa", "--temperature", "16C"), Area("--barometer", "985hPa", "--temperature", "27C", "--humidity", "80%"));
         Assert.Equal(1, hot / cold, 2e-3);
+    }
+
+    [Fact]
+    public void What_a_range_was_set_at_and_nobody_typed_stands_in_the_doubt()
+    {
+        string[] reading = ["calc", "percent", "--reading", "71.4%", "--full-scale", "300cfm", "--test-pressure", "28inH2O"];
+        double Doubt(params string[] typed) => Shell.Json([.. reading, .. typed])["answer"] is var answer
+            && answer!["standard_uncertainty_effective_area_m2"] is { } u ? u.GetValue<double>() / answer["effective_area_m2"]!.GetValue<double>() : 0;
+        Assert.Equal(0, Doubt("--calibrated-at", "28inH2O", "--full-scale-dp", "6inH2O"));
+        Assert.InRange(Doubt("--full-scale-dp", "6inH2O"), 0.010, 0.018);
+        Assert.InRange(Doubt("--calibrated-at", "28inH2O"), 0.0005, 0.004);
     }
 
     [Fact]
@@ -159,6 +268,35 @@ public sealed class CalcTests
     {
         var json = Shell.Json("calc", "compare", "221.9 +- 1.1", "230.3 +- 1.2");
         Assert.Equal("real", json["answer"]!["verdict"]!.GetValue<string>());
+    }
+
+    [Fact]
+    public void What_two_results_share_is_in_each_and_out_of_their_difference()
+    {
+        string[] asked = ["calc", "compare", "221.9 +- 1.5", "223.9 +- 1.5"];
+        Assert.Equal("inside the noise", Shell.Json(asked)["answer"]!["verdict"]!.GetValue<string>());
+        var json = Shell.Json([.. asked, "--same-bench", "0.25%", "--same-day", "0.15%"]);
+        var answer = json["answer"]!;
+        Assert.Equal("real", answer["verdict"]!.GetValue<string>());
+        // Each keeps its whole doubt; the difference has what is left of both, and the shared share of what they differ by.
+        const double cfm = 0.3048 * 0.3048 * 0.3048 / 60;
+        double own(double flow) => Math.Pow(1.5 / 1.959964, 2) - Math.Pow(0.0025 * flow, 2) - Math.Pow(0.0015 * flow, 2);
+        var hand = Math.Sqrt(own(221.9) + own(223.9) + Math.Pow(0.0025 * 2, 2) + Math.Pow(0.0015 * 2, 2));
+        Assert.Equal(hand, answer["standard_uncertainty_difference_m3_s"]!.GetValue<double>() / cfm, 1e-5);
+        Assert.Equal(1.5 / 1.959964, answer["standard_uncertainty_before_m3_s"]!.GetValue<double>() / cfm, 1e-5);
+        var correlation = 221.9 * 223.9 * (0.0025 * 0.0025 + 0.0015 * 0.0015) / Math.Pow(1.5 / 1.959964, 2);
+        Assert.Equal(correlation, json["working"]!["correlation"]!.GetValue<double>(), 1e-5);
+    }
+
+    [Fact]
+    public void More_shared_than_the_whole_doubt_and_a_head_both_on_and_off_the_bench_are_refused()
+    {
+        var shell = Shell.Run("calc", "compare", "221.9 +- 1.5", "223.9 +- 1.5", "--same-bench", "1%");
+        Assert.Equal(2, shell.ExitCode);
+        Assert.Contains("more than its whole doubt", shell.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        shell = Shell.Run("calc", "compare", "221.9 222.3", "223.9 224.1", "--set-up", "0.5%", "--same-set-up", "0.5%");
+        Assert.Equal(2, shell.ExitCode);
+        Assert.Contains("give one of them", shell.Error.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]

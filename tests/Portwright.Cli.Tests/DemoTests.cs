@@ -2,9 +2,13 @@ using System.Text.RegularExpressions;
 using Portwright.Physics.Rings;
 using Portwright.Physics.Statistics;
 using Portwright.Shop.Bench;
+using Portwright.Shop.Diagnosis;
+using Portwright.Shop.Findings;
+using Portwright.Shop.Findings.Rules;
 using Portwright.Shop.Record;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Units;
 using Portwright.Store.Demo;
 
 namespace Portwright.Cli.Tests;
@@ -101,6 +105,57 @@ public sealed partial class DemoTests : IDisposable
         }
         Assert.Equal(Physics.Uncertainty.Verdict.Real, Last("intake 2").AgainstLast!.Curves.WholeCurve.Verdict);
         Assert.Equal(Physics.Uncertainty.Verdict.InsideTheNoise, Last("exhaust 2").AgainstLast!.Curves.WholeCurve.Verdict);
+    }
+
+    /// <summary>The guide of the demo names them; each by the chance its own readings give, and nothing else of the air or the curve is stated.</summary>
+    [Fact]
+    public void What_there_is_to_find_is_found_where_the_list_says_and_nothing_else_is()
+    {
+        string[] found = [.. Demo.HeadsOf(DemoShop.Job).SelectMany(h => Demo.PortsOf(h.Id).SelectMany(p => PortFindings.Of(PortSurvey.Of(Demo, p.Id))
+            .Where(f => f.Rule is not PortSpeedAgainstPlan)
+            .Select(f => $"{h.Fact.Name} {p.Fact.Name}: {f.Rule.Key} {f.Station?.Fact.Letter} {f.Bearing:0.#}".Trim())))];
+        Assert.Equal(
+        [
+            "head A intake 4: backs-up",
+            "head B exhaust 2: instruments-disagree D 6",
+            "head B exhaust 2: uneven-sides C 3",
+            "head B intake 2: lazy-floor-or-corner B 6",
+            "head B intake 2: thin-metal C 9",
+            "head B intake 2: uneven-sides C 9",
+        ], found.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void The_thin_wall_stops_the_cut_of_the_busy_side_and_metal_to_spare_leaves_one()
+    {
+        Finding Uneven(string name)
+        {
+            var port = Demo.PortsOf(Demo.HeadsOf(DemoShop.Job)[1].Id).Single(p => p.Fact.Name == name).Id;
+            return PortFindings.Of(PortSurvey.Of(Demo, port)).Single(f => f.Rule is UnevenSides);
+        }
+
+        Assert.Null(Uneven("intake 2").Suggestion);
+        Assert.Contains("Nothing is to be cut here: .094 in of metal at 9 o'clock", Uneven("intake 2").Sentence.In(UnitSystem.UsCustomary), StringComparison.Ordinal);
+        Assert.True(Uneven("exhaust 2").Suggestion!.Pays);
+    }
+
+    /// <summary>A fall that the sisters share is said beside the port's own, and how much of it the cam meets.</summary>
+    [Fact]
+    public void A_port_that_backs_up_is_told_with_its_sisters_and_its_cam()
+    {
+        string Says(string name) => PortFindings.Spoken(PortSurvey.Of(Demo, Demo.PortsOf(Demo.HeadsOf(DemoShop.Job)[0].Id).Single(p => p.Fact.Name == name).Id))
+            .Single(f => f.Rule is BacksUp).Sentence.In(UnitSystem.UsCustomary);
+        Assert.Contains("to .600, by 5.2 %; its 7 sisters fall by 2.2 % on the middle. The cam lifts to .517: it meets the first .017 of that way.", Says("intake 4"), StringComparison.Ordinal);
+        Assert.Contains("by 2.7 %; its 7 sisters fall by 2.2 % on the middle.", Says("intake 1"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_ball_the_probe_contradicts_says_so_and_no_other_does()
+    {
+        Shell.Run("demo", "--no-serve", "--no-engine", "--data", _folder.Path);
+        string[] contradicted = [.. Shell.Json("sheet", "head B exhaust 2", "--data", _folder.Path)["balls"]!["balls"]!.AsObject()
+            .Where(b => b.Value!.ToJsonString().Contains("the probe contradicts it", StringComparison.Ordinal)).Select(b => b.Value!["name"]?.ToJsonString() ?? b.Key)];
+        Assert.Single(contradicted);
     }
 
     [Fact]

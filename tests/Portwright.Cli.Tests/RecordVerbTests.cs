@@ -152,6 +152,14 @@ public sealed class RecordVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_humidity_as_a_share_of_one_is_asked_back_at_the_morning_check()
+    {
+        var shell = Shell.Run("check", "--plate", "103", "--range", "large", "--reading", "70%", "--barometer", "29.3inHg", "--temperature", "68F", "--humidity", "0.45", "--data", _data);
+        Assert.Contains("--humidity \"0.45\": 45 %?", shell.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("STOP", shell.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void An_empty_record_says_how_to_begin()
     {
         var shell = Shell.Run("sheet", "--data", _folder.File("empty"));

@@ -134,6 +134,22 @@ public sealed class FlowOverLiftTests
         Assert.Contains(", wanted 221 to 265", touch.Title, StringComparison.Ordinal);
     }
 
+    /// <summary>The rule of exhaust and intake speaks of one lift: a bar stands there, no text on it, and nothing is wanted beside it.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void What_is_asked_at_one_lift_alone_is_a_bar_there(bool narrow)
+    {
+        var at = Invented.Wanted(290, 0.512).Line[^1];
+        var wanted = new Shop.Targets.WantedFlow(Physics.Targets.FlowBalance.Rule, "70 to 80 % of intake", [at with { Least = 0.9 * at.Least, Most = at.Least }]);
+        var drawing = FlowOverLift.Draw(Invented.WholeSweep() with { Wanted = wanted }, narrow ? FigureSize.Narrow : FigureSize.Wide);
+        var bar = Assert.Single(drawing.Seen().OfType<RoundedBox>(), b => b.Fill == Role.Noise).Box;
+        Assert.True(bar.Width < 20 && bar.Height > 8);
+        Assert.Contains(drawing.Texts(), t => t.Words == wanted.Words);
+        Assert.DoesNotContain(drawing.Touchables(), t => t.Title.Contains("wanted", StringComparison.Ordinal));
+        DrawingChecks.IsReadable(drawing, narrow ? 11 : 7);
+    }
+
     [Fact]
     public void A_plan_that_asks_for_far_too_much_does_not_squash_the_measured_curves()
     {

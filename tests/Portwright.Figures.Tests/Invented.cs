@@ -47,7 +47,7 @@ internal static class Invented
 
     /// <param name="top">Flow at the highest lift from which enough is wanted, cfm; a fifth more is the band's other edge.</param>
     public static WantedFlow Wanted(double top, double camInch) => new(
-        Physics.Targets.NeededArea.Rule, "wanted at 6,400 rpm",
+        Physics.Targets.ValveAtBest.Rule, "wanted at 6,400 rpm",
         [.. Enumerable.Range(0, 41).Select(i => i / 40.0).Select(x => (x * camInch * Inch, top * Math.Min(1, 1.3 * x) * Cfm, 1.2 * top * Math.Min(1, 1.3 * x) * Cfm))]);
 
     public static double[] Lifts { get; } = [.05, .1, .15, .2, .25, .3, .35, .4, .45, .5, .55, .6];

@@ -52,12 +52,20 @@ internal sealed class SimulatedBench
     /// <summary>What the instruments on the wall show, where that is not the truth.</summary>
     public (double Pressure, double Temperature, double Humidity)? Shown { get; set; }
 
+    /// <summary>How warm the air really is in the plenum and at the meter, K; null: as the room.</summary>
+    public (double? Plenum, double? Meter) Warmth { get; set; }
+
     /// <summary>What the meter's flow must really be multiplied by.</summary>
     public double TrueFactor { get; set; } = 1;
 
     public double LeakArea { get; set; }
 
     public void NextDay() => _now = _now.AddDays(1);
+
+    /// <summary>The clock on the wall, of the day it is.</summary>
+    public void At(int hour, int minute = 0) => _now = new DateTimeOffset(_now.Date.AddHours(hour).AddMinutes(minute), TimeSpan.Zero);
+
+    public DateOnly Today => DateOnly.FromDateTime(_now.Date);
 
     public Guid Cut(int number)
     {
@@ -124,7 +132,7 @@ internal sealed class SimulatedBench
     }
 
     private TestConditions Conditions(FlowDirection direction, double testPressure) =>
-        new(Room, testPressure, direction, null, null, direction == FlowDirection.Draw ? Range.DrawInlet : Range.BlowInlet);
+        new(Room, testPressure, direction, Warmth.Plenum ?? Room.Temperature, Warmth.Meter ?? Room.Temperature, direction == FlowDirection.Draw ? Range.DrawInlet : Range.BlowInlet);
 
     private Typed InUnit(double si) => Typed.Of(si / Typed.Of(1, Range.Unit).Si(MeterOf.ReadingDimension(Range)), Range.Unit);
 }
@@ -143,9 +151,9 @@ internal static class Ranges
         new("orifice", new OrificeCard(0.1016, 0.060, OrificeTaps.Flange), "inH2O", 0.02, 0.006),
         new("plate", new PlenumPlateCard(0.060, 0.605), "inH2O", 0.02, 0.006),
         new("tube", new PlenumPlateCard(0.060, 0.605, new TubeCard(826, 0.35)), "in", 0.02, 0.006),
-        new("percent", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.SquareRoot, 2000), "%", 0.1, 0.006),
-        new("percent of pressure", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.Linear, 2000), "%", 0.1, 0.006),
-        new("percent on a tube", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.SquareRoot, 2000, null, new TubeCard(826, 0.35)), "in", 0.02, 0.006),
+        new("percent", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.SquareRoot, 2000, new AirCard()), "%", 0.1, 0.006),
+        new("percent of pressure", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.Linear, 2000, new AirCard()), "%", 0.1, 0.006),
+        new("percent on a tube", new PercentCard(0.16, 28 * UnitFactors.InchOfWater, RangeScale.SquareRoot, 2000, new AirCard(), new TubeCard(826, 0.35)), "in", 0.02, 0.006),
         new("laminar", new LaminarCard(0.15, 1500, 293.15), "inH2O", 0.01, 0.006),
         new("direct, actual", new DirectCard(ReadoutBasis.ActualAtMeter, new AirCard()), "cfm", 0.1, 0.006),
         new("direct, corrected", new DirectCard(ReadoutBasis.StandardAirCorrected, new AirCard()), "cfm", 0.1, 0.006),

@@ -29,6 +29,17 @@ public sealed class AppendingTests : IDisposable
     }
 
     [Fact]
+    public void A_job_read_with_the_shop_keeps_the_order_in_which_both_were_saved()
+    {
+        var job = Invented.Job();
+        var other = Invented.Job();
+        Entry[] entries = [job, Invented.ShopNote(), Invented.Cut(job.Subject, 0), other, Invented.ShopNote(), Invented.Cut(job.Subject, 1)];
+        using var journal = Journal.Open(_folder.Path);
+        journal.Append(entries);
+        Assert.Equal(entries.Where(e => e != other), journal.ReadJobAndShop(job.Subject));
+    }
+
+    [Fact]
     public void Any_text_time_and_offset_reads_back_letter_for_letter()
     {
         using var journal = Journal.Open(_folder.Path);

@@ -6,6 +6,7 @@ public sealed class QueryPlanTests
     [Theory]
     [InlineData(EntryReading.OfJob)]
     [InlineData(EntryReading.OfShop)]
+    [InlineData(EntryReading.OfJobAndShop)]
     [InlineData(EntryReading.OfSubject)]
     [InlineData(EntryReading.OfJobs)]
     public void No_pages_question_reads_the_whole_record(string which)

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.RegularExpressions;
+using Portwright.Shop.Budgets;
 using Portwright.Shop.Ports;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
@@ -58,6 +59,32 @@ public sealed partial class PortDocumentTests(Chromium chromium, AirTests.DemoPo
         Assert.True(await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth") <= 0);
     }
 
+    [Theory]
+    [InlineData(390, 844)]
+    [InlineData(1280, 800)]
+    public async Task A_doubt_on_the_sheet_leads_to_where_it_comes_from_down_to_what_was_typed(int width, int height)
+    {
+        var page = await chromium.Page(width, height);
+        await page.GotoAsync(Port);
+        var why = page.Locator(".part-flow a.why").First;
+        Assert.Contains("/budget?of=", (await why.GetAttributeAsync("href"))!, StringComparison.Ordinal);
+        await why.ClickAsync();
+        await page.GetByText("What was typed").WaitForAsync();
+        var text = Plain((await page.Locator("main").TextContentAsync())!);
+        var first = PortNumber.First(At())!;
+        foreach (var table in DoubtSaid.Alone(At(), first, BudgetDetail.Main).Blocks.OfType<Table>())
+        {
+            Assert.Contains(Plain(table.Caption.In(UnitSystem.UsCustomary)), text, StringComparison.Ordinal);
+            Assert.All(table.Rows, r => Assert.Contains(Plain(r[0].Text.In(UnitSystem.UsCustomary)), text, StringComparison.Ordinal));
+        }
+
+        Assert.Empty(await Axe.Wrong(page, "a budget"));
+        Assert.True(await page.EvaluateAsync<int>("() => document.documentElement.scrollWidth - innerWidth") <= 0);
+        await page.GetByText("Every cause by itself").ClickAsync();
+        await page.GetByText("Small causes together").WaitForAsync();
+        Assert.Equal(first.Estimate.Contributions.Length, await page.Locator(".part-doubt tbody tr").CountAsync());
+    }
+
     [Fact]
     public async Task No_name_of_a_theory_stands_on_the_porters_line()
     {
@@ -113,7 +140,7 @@ public sealed partial class PortDocumentTests(Chromium chromium, AirTests.DemoPo
         }
     }
 
-    private PortAtCut At() => _workbench.Read(j => PortAtCut.Of(new Reductions(Ledger.Of(j.ReadShop().Concat(j.ReadJob(DemoShop.Job)))), DemoShop.Featured, null, new KeptRuns(null)));
+    private PortAtCut At() => _workbench.Read(j => PortAtCut.Of(new Reductions(Ledger.Of(j.ReadJobAndShop(DemoShop.Job))), DemoShop.Featured, null, new KeptRuns(null)));
 
     private static async Task<string> Text(string url, string units)
     {

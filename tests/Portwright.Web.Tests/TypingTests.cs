@@ -42,4 +42,28 @@ public sealed class TypingTests
     [Fact]
     public void Control_characters_do_not_get_into_the_record() =>
         Assert.Equal("bowl\nblended", Typed(" bowl\u0000\n\u0007blended\u001b ").Text("x"));
+
+    [Theory]
+    [InlineData("0.57", "57 %?")]
+    [InlineData(",57", "57 %?")]
+    [InlineData("1", "100 %?")]
+    public void A_humidity_as_a_share_of_one_is_asked_back_the_likely_value_first(string text, string likely)
+    {
+        var typed = Typed(text);
+        typed.Humidity("x", "Relative humidity");
+        Assert.StartsWith($"Relative humidity \"{text}\": {likely}", typed.Problems["x"], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("57", 0.57)]
+    [InlineData("0.57 %", 0.0057)]
+    [InlineData("1.01", 0.0101)]
+    [InlineData("0", 0)]
+    public void A_humidity_with_its_unit_or_over_one_stands(string text, double share)
+    {
+        var typed = Typed(text);
+        Assert.Equal(share, typed.Humidity("x", "Relative humidity")!.Si(Dimension.Fraction), 1e-12);
+        Assert.True(typed.IsGood);
+        Assert.Null(Typed(" ").Humidity("x", "Relative humidity"));
+    }
 }

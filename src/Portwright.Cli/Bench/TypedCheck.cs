@@ -19,7 +19,7 @@ internal sealed record TypedCheck(
         var air = new RoomAir(
             Number(Barometer ?? throw Missing("--barometer"), Dimension.Barometer, "--barometer"),
             Number(Temperature ?? throw Missing("--temperature"), Dimension.Temperature, "--temperature"),
-            Humidity is null ? null : Number(Humidity, Dimension.Fraction, "--humidity"));
+            Humidity is null ? null : Moist(Humidity));
         var check = new MorningCheck(
             card.Id, DateOnly.FromDateTime(at.DateTime), air,
             Leak is null ? null : Read(card, "closed off", LeakRange, Leak, "--leak"),
@@ -59,6 +59,12 @@ internal sealed record TypedCheck(
     }
 
     private static Refusal Missing(string option) => new($"{option} is missing. Example: portwright check --plate 103 --range large --reading 75.8% --barometer 29.3inHg --temperature 68F");
+
+    private static Typed Moist(string text)
+    {
+        var humidity = Number(text, Dimension.Fraction, "--humidity");
+        return RelativeHumidity.Question("--humidity", text, humidity.Si(Dimension.Fraction)) is { } question ? throw new Refusal(question) : humidity;
+    }
 
     private static Typed Number(string text, Dimension dimension, string field) =>
         TypedNumber.TryParse(text, dimension, UnitSystem.UsCustomary, field, out var typed, out var problem) ? typed : throw new Refusal(problem);

@@ -33,8 +33,9 @@ internal sealed class GivenReader(Calculation calculation, UnitSystem system)
         var read = new List<InputEstimate>();
         foreach (var text in typed)
         {
-            if (DoubtedText.TryRead(text, field, input.Dimension, system, out var value, out var problem)) read.Add(value with { Source = input.Label });
-            else _problems.Add(problem);
+            if (!DoubtedText.TryRead(text, field, input.Dimension, system, out var value, out var problem)) _problems.Add(problem);
+            else if (input.IsHumidity && RelativeHumidity.Question(field, text, value.Value) is { } question) _problems.Add(question);
+            else read.Add(value with { Source = input.Label });
         }
         if (read.Count != typed.Count) return;
         if (read.Count > 1)

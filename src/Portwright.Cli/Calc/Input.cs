@@ -15,6 +15,9 @@ internal sealed record Input(string Name, string Words, Dimension Dimension, str
     /// <summary>The words as far as the first comma, colon or bracket: beside a number no more is needed.</summary>
     public string Label => Words.IndexOfAny([',', ':', '(']) is > 0 and var end ? Words[..end].TrimEnd() : Words;
 
+    /// <summary>A share that a hygrometer shows in percent.</summary>
+    public bool IsHumidity => Name == "humidity";
+
     public static Input Optional(string name, string words, Dimension dimension) => new(name, words, dimension, null, true);
 }
 

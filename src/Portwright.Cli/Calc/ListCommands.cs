@@ -4,51 +4,13 @@ using Portwright.Cli.Terminal;
 using Portwright.Physics.Statistics;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Units;
-using Portwright.Shop.Words;
 
 namespace Portwright.Cli.Calc;
 
 /// <summary>The calculations that take lists: comparing, curves over lift, calibration, control charts, set-up scatter; the others have files of their own.</summary>
 internal static class ListCommands
 {
-    public static IEnumerable<Command> All() => [Compare(), Curve(), Calibrate(), LineCommand.Make(), Chart(), DriftCommand.Make(), Scatter(), TraverseCommand.Make()];
-
-    private static Command Compare()
-    {
-        var before = new Argument<string>("BEFORE") { Description = "a result with its doubt, \"221.9 +- 1.1\", or repeats, \"221.9 222.3 221.7\"" };
-        var after = new Argument<string>("AFTER") { Description = "the same, after the cut" };
-        var setUp = new Option<string?>("--set-up") { Description = "set-up scatter, standard deviation in percent: the head was taken off between the two", HelpName = "PERCENT" };
-        var kind = Kind();
-        return Make("compare", "two results: real, inside the noise, or not enough readings", [before, after], [setUp, kind],
-            (parsed, system, work) =>
-            {
-                var dimension = NumberList.Kind(parsed.GetValue(kind));
-                var scatter = NumberList.Share(parsed.GetValue(setUp), "--set-up");
-                Estimate Read(Argument<string> argument, string field)
-                {
-                    var text = parsed.GetRequiredValue(argument);
-                    var result = NumberList.Result(text, field, dimension, system);
-                    work.Given.Add((field, text));
-                    var estimate = result.ToEstimate();
-                    // Repeats of one set-up never show what the next set-up does.
-                    return scatter == 0 ? estimate : estimate.With(new Contribution("set-up " + field, estimate.Value * scatter, Kind: ContributionKind.SetUp));
-                }
-                var (a, b) = (Read(before, "before"), Read(after, "after"));
-                if (scatter > 0) work.Given.Add(("set-up scatter", parsed.GetValue(setUp)!));
-                var difference = Comparison.Compare(a, b);
-                var w = work.Working;
-                work.Plus("before", "before", a, dimension, "as given");
-                work.Plus("after", "after", b, dimension, "as given");
-                work.Plus("difference", "after less before", difference.Of, dimension, "common causes cancel, set-up scatter does not (JCGM 100:2008, 5.1.2)");
-                w.Line("probability_of_gain", "probability of a gain", difference.ProbabilityOfGain, Dimension.Ratio, "Student's t at the effective degrees of freedom", "JCGM 100:2008, annex G");
-                w.Line("p_value", "chance of such a difference by noise", difference.PValue, Dimension.Ratio, "two-sided");
-                w.Remark(VerdictWords.Explained(difference).In(UnitSystem.UsCustomary));
-                if (scatter == 0) w.Remark("No set-up scatter was given: right only where the head stayed on the bench between the two. Otherwise give --set-up, 0.7 % where nothing better is known (common practice, no source).");
-                work.Words.Add(("verdict", VerdictWords.Key(difference.Verdict)));
-            },
-            "portwright calc compare \"221.9 +- 1.1 cfm\" \"226.3 +- 1.2 cfm\"",
-            "portwright calc compare \"221.4 222.3 221.7\" \"226.1 226.6 225.9\" --set-up 0.5%");
-    }
+    public static IEnumerable<Command> All() => [CompareCommand.Make(), Curve(), Calibrate(), LineCommand.Make(), Chart(), DriftCommand.Make(), Scatter(), TraverseCommand.Make()];
 
     private static Command Curve()
     {
@@ -79,6 +41,7 @@ internal static class ListCommands
                 var bench = NumberList.Result(parsed.GetRequiredValue(measured), "readings", dimension, system).ToEstimate();
                 work.Given.Add(("certified", parsed.GetRequiredValue(certified)));
                 work.Given.Add(("measured", parsed.GetRequiredValue(measured)));
+                if (!(plate.Value > 0 && bench.Value > 0)) throw new Refusal("A meter factor needs a certificate and readings above zero: \"152.0 cfm\" \"153.9 154.2\".");
                 var factor = Estimate.Ratio(plate, bench);
                 work.Plus("measured", "mean of the readings", bench, dimension, "type A: s/sqrt(n) (JCGM 100:2008, 4.2.3)");
                 work.Plus("meter_factor", "meter factor", factor, Dimension.Ratio, "certified/measured; multiplies every flow of this range");
@@ -130,14 +93,17 @@ internal static class ListCommands
                 const string source = "one-way analysis of variance (Searle, Casella, McCulloch 1992)";
                 work.Working.Line("mean", "mean", mean, dimension, "of all readings");
                 work.Working.Line("f", "F", v.F, Dimension.Ratio, "mean square between/within");
-                work.Working.Answer("set_up_scatter", "between set-ups", v.StandardDeviationBetween, dimension, $"{Share(v.StandardDeviationBetween / mean)}, {v.EffectiveDegreesOfFreedomBetween.ToString("F1", CultureInfo.InvariantCulture)} degrees of freedom", source);
-                work.Working.Answer("repeat_scatter", "of one reading, within a set-up", v.StandardDeviationWithin, dimension, $"{Share(v.StandardDeviationWithin / mean)}, {v.DegreesOfFreedomWithin} degrees of freedom", source);
+                work.Working.Answer("set_up_scatter", "between set-ups", v.StandardDeviationBetween, dimension, $"{Share(v.StandardDeviationBetween, mean)}, {v.EffectiveDegreesOfFreedomBetween.ToString("F1", CultureInfo.InvariantCulture)} degrees of freedom", source);
+                work.Working.Answer("repeat_scatter", "of one reading, within a set-up", v.StandardDeviationWithin, dimension, $"{Share(v.StandardDeviationWithin, mean)}, {v.DegreesOfFreedomWithin} degrees of freedom", source);
+                if (dimension is Dimension.Pressure or Dimension.Length)
+                    work.Working.Remark("The flow through a plate goes as the square root of its differential: these numbers scatter twice as much as the flow does. The study of set-ups on the bench page reduces each reading first.");
                 work.Words.Add(("set_up_degrees_of_freedom", v.EffectiveDegreesOfFreedomBetween.ToString("R", CultureInfo.InvariantCulture)));
             },
             "portwright calc scatter \"221.1 221.4\" \"219.8 220.2\" \"222.0 221.7\" \"220.5 220.9\"");
     }
 
-    private static string Share(double share) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:F2} percent of the mean");
+    private static string Share(double part, double mean) =>
+        mean == 0 ? "the mean is nothing" : string.Create(CultureInfo.InvariantCulture, $"{part / Math.Abs(mean) * 100:F2} percent of the mean");
 
     public static Option<string?> Kind() => new("--of") { Description = $"what the numbers are: {string.Join(", ", NumberList.Kinds.Keys)} (usual: flow)", HelpName = "WORD" };
 

@@ -10,19 +10,24 @@ internal static class MeterCalculations
 {
     private static readonly Input Dp = new("dp", "differential across the meter", Dimension.Pressure);
 
+    private static readonly Input AtMeter = Input.Optional("meter-temperature", "air temperature at the meter: else the plenum's, else the room's", Dimension.Temperature);
+
+    private static readonly Input InPlenum = Input.Optional("plenum-temperature", "air temperature in the plenum: else the meter's, else the room's", Dimension.Temperature);
+
     private static readonly Input[] Around =
     [
         AirCalculations.Barometer, AirCalculations.Temperature, AirCalculations.Humidity,
-        Input.Optional("meter-temperature", "air temperature at the meter, where it differs", Dimension.Temperature),
+        AtMeter, InPlenum,
         Input.Optional("test-pressure", "test pressure: gives the effective area as well", Dimension.Pressure),
         new("restate-at", "flow restated at test pressure", Dimension.Pressure, "28 inH2O"),
     ];
 
+    // What is not typed is a guess: half of a 95 percent interval of what is plausible stands behind it, the same as of a bench card that assumes it.
     private static readonly Input[] Scale =
     [
         new("full-scale", "flow of the range at 100 percent", Dimension.VolumeFlow),
-        new("full-scale-dp", "differential at 100 percent", Dimension.Pressure, "6 inH2O"),
-        new("calibrated-at", "test pressure the range was calibrated at", Dimension.Pressure, "28 inH2O"),
+        new("full-scale-dp", "differential at 100 percent", Dimension.Pressure, "6 inH2O ± 6.8 inH2O"),
+        new("calibrated-at", "test pressure the range was calibrated at", Dimension.Pressure, "28 inH2O ± 20.4 inH2O"),
     ];
 
     private static readonly Choice Marks = new("scale", "marks are percent of: flow (square-root) or differential (linear)", "square-root", "linear");
@@ -84,7 +89,7 @@ internal static class MeterCalculations
                 new("flow", "flow of the port, standard air", Dimension.VolumeFlow),
                 new("test-pressure", "at this test pressure", Dimension.Pressure, "28 inH2O"),
                 .. Scale, AirCalculations.Barometer, AirCalculations.Temperature, AirCalculations.Humidity,
-                Input.Optional("meter-temperature", "air temperature at the meter, where it differs", Dimension.Temperature),
+                AtMeter, InPlenum,
             ],
             [Marks, Direction], Range, "range --flow 240cfm --full-scale 300cfm"),
     ];
@@ -125,7 +130,7 @@ internal static class MeterCalculations
     {
         var direction = TestPieceCalculations.DirectionOf(g);
         var (range, room) = (RangeOf(g), AirCalculations.Of(g));
-        var bench = new TestConditions(room, g["test-pressure"], direction, meterTemperature: g.Find("meter-temperature"));
+        var bench = new TestConditions(room, g["test-pressure"], direction, g.Find("plenum-temperature"), g.Find("meter-temperature"));
         var area = RestatedFlow.EffectiveAreaFrom(g["flow"], g["test-pressure"], StandardAir.Default, direction);
         var reading = TestPieceReduction.ReadingFor(range, area, 1, bench);
         var limits = range.Flow(reading, bench.MeterUpstream(range.Differential(reading))).Limits;
@@ -138,6 +143,7 @@ internal static class MeterCalculations
 
     private static void Laminar(Given g, Working w)
     {
+        if (!(g["reference-dp"] > 0)) throw new Terminal.Refusal("--reference-dp must be above zero: type the differential its flow was calibrated at, such as 8inH2O.");
         var element = new LaminarElement(g["reference-flow"] / g["reference-dp"], Sutherland.Viscosity(g["reference-temperature"]));
         w.Line("reference_viscosity", "viscosity in the calibration", element.ReferenceViscosity, Dimension.Viscosity, "Sutherland, U.S. Standard Atmosphere 1976, equation 51");
         Through(g, w, element, g["dp"], "m = rho Q, Q = G dp mu_ref/mu (Hagen-Poiseuille)", "");
@@ -180,11 +186,11 @@ internal static class MeterCalculations
         private readonly AirState _room = AirCalculations.Of(g);
 
         private TestConditions? Bench => g.Find("test-pressure") is { } dp
-            ? new TestConditions(_room, dp, TestPieceCalculations.DirectionOf(g), meterTemperature: g.Find("meter-temperature"))
+            ? new TestConditions(_room, dp, TestPieceCalculations.DirectionOf(g), g.Find("plenum-temperature"), g.Find("meter-temperature"))
             : null;
 
         public AirState AtMeter(double differential) =>
-            Bench?.MeterUpstream(differential) ?? _room.At(_room.Pressure, g.Find("meter-temperature") ?? _room.Temperature);
+            Bench?.MeterUpstream(differential) ?? _room.At(_room.Pressure, g.Find("meter-temperature") ?? g.Find("plenum-temperature") ?? _room.Temperature);
 
         public void Finish(Working w, MeterFlow flow, string how, string source, string coefficientFrom)
         {
@@ -195,12 +201,15 @@ internal static class MeterCalculations
             w.Answer("standard_volume_flow", "flow in standard air", flow.MassFlow / StandardAir.Default.Density, Dimension.VolumeFlow, "m/rho, 101325 Pa, 20 degC, dry");
             if (Bench is { } bench)
             {
+                TestPieceCalculations.ChokedRemark(bench.TestPressure, bench.Direction, _room, w);
                 var area = EffectiveArea.From(flow.MassFlow, bench.TestPieceUpstream, bench.TestPieceDownstreamPressure);
                 w.Answer("effective_area", "effective area", area, Dimension.Area, "mass flow over that of a loss-free nozzle", TestPieceCalculations.NozzleSource);
                 w.Answer("restated_flow", "flow restated, standard air", RestatedFlow.VolumeFlow(area, g["restate-at"], StandardAir.Default, bench.Direction), Dimension.VolumeFlow,
                     $"effective area x nozzle flow at {Print.Number(g["restate-at"], Dimension.Pressure, UnitSystem.UsCustomary)}");
             }
             w.Remark(MeterLimitWords.Describe(flow.Limits));
+            if (Bench?.Direction == FlowDirection.Blow && !g.Has("meter-temperature") && !g.Has("plenum-temperature"))
+                w.Remark("The blower warms the air it blows: type --plenum-temperature, or the room's is taken.");
             AirCalculations.RangeRemark(_room, w);
         }
     }

@@ -1,5 +1,6 @@
 using Portwright.Physics.Air;
 using Portwright.Physics.Pitot;
+using Portwright.Physics.Targets;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Valves;
 using Portwright.Shop.Units;
@@ -18,7 +19,7 @@ internal static class PortCalculations
                 new("dp", "total less static pressure", Dimension.Pressure),
                 new("static", "static pressure at the probe, absolute", Dimension.Barometer, "101325 Pa"),
                 new("temperature", "air temperature, at rest: room or plenum", Dimension.Temperature, "20 °C"),
-                new("humidity", "relative humidity", Dimension.Fraction, "0 %"),
+                AirCalculations.Humidity,
                 new("factor", "probe factor on speed", Dimension.Ratio, "1"),
                 Input.Optional("k", "heat-capacity ratio, where known", Dimension.Ratio),
                 Input.Optional("gas-constant", "gas constant in J/(kg K), where known", Dimension.Ratio),
@@ -91,7 +92,8 @@ internal static class PortCalculations
                 w.Answer("cd_throat", "discharge coefficient, throat", cd.OnThroat, Dimension.Ratio, "effective area/throat less stem");
             }
         }
-        w.Answer("throat_share", "throat over valve head", seat.ThroatDiameter / seat.HeadDiameter, Dimension.Ratio, "0.85 to 0.92 is usual", "common practice, no source");
+        var usual = NamedLimits.ThroatOverValve;
+        w.Answer("throat_share", "throat over valve head", ThroatShare.Of(seat.ThroatDiameter, seat.HeadDiameter), Dimension.Fraction, $"{usual.Said} is usual", usual.Source);
     }
 
     private static void Net(Given g, Working w)

@@ -34,5 +34,5 @@ internal static class SiUnits
 
     /// <summary>Six figures and the SI unit.</summary>
     public static string Text(double si, Dimension dimension) =>
-        (si.ToString("G6", CultureInfo.InvariantCulture).Replace("E", "e", StringComparison.Ordinal) + " " + Name(dimension)).TrimEnd();
+        !double.IsFinite(si) ? Print.Nothing : (si.ToString("G6", CultureInfo.InvariantCulture).Replace("E", "e", StringComparison.Ordinal) + " " + Name(dimension)).TrimEnd();
 }

@@ -4,6 +4,7 @@ using Portwright.Cli.Layout;
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
 using Portwright.Figures;
+using Portwright.Shop.Budgets;
 using Portwright.Shop.Ports;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
@@ -60,7 +61,7 @@ internal static class SheetCommand
             RecordVerb.Warn(parsed, record);
             var output = parsed.InvocationConfiguration.Output;
             var (asJson, whole) = (parsed.GetValue(json), parsed.GetValue(full));
-            var document = PortDocument.Of(known, DateOnly.FromDateTime(DateTime.Now));
+            var document = PortDocument.Of(known, DateOnly.FromDateTime(DateTime.Now), asJson ? BudgetDetail.Whole : BudgetDetail.Main);
             var shown = whole ? document : document.ForThePorter();
             var written = files.Select(f => (f.File, Path: parsed.GetValue(f.Option))).Where(f => f.Path is not null).ToList();
             foreach (var (file, path) in written)

@@ -7,7 +7,8 @@ using Portwright.Shop.Words;
 namespace Portwright.Figures;
 
 /// <summary>A document's blocks as elements of a page. What a person typed is escaped; nothing carries a style attribute.</summary>
-internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem units)
+/// <param name="told">Keys of the blocks that stand in the same page: a number leads to its budget only where that is there.</param>
+internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem units, IReadOnlySet<string> told)
 {
     public void Write(Block block)
     {
@@ -30,7 +31,9 @@ internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem u
         if (words.IsEmpty) return;
         html.Append('<').Append(name);
         if (kind is not null) html.Append(" class=\"").Append(kind).Append('"');
-        html.Append('>').Append(E(words.In(units))).Append("</").Append(name).Append('>');
+        html.Append('>');
+        Say(words);
+        html.Append("</").Append(name).Append('>');
     }
 
     public void Values(IReadOnlyList<NamedValue> rows, string kind)
@@ -41,7 +44,7 @@ internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem u
             html.Append("<div>");
             Element("dt", null, row.Name);
             html.Append("<dd>");
-            Marked(row.Shape, row.Value.In(units));
+            Marked(row.Shape, row.Value);
             html.Append("</dd></div>");
         }
 
@@ -58,7 +61,9 @@ internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem u
 
     private void Finding(FindingSaid finding)
     {
-        html.Append("<article class=\"finding ").Append(finding.Kind.ToString().ToLowerInvariant()).Append("\"><h3>").Append(E(finding.Title.In(units))).Append(' ');
+        html.Append("<article class=\"finding ").Append(finding.Kind.ToString().ToLowerInvariant()).Append("\"><h3>");
+        Say(finding.Title);
+        html.Append(' ');
         Element("small", null, finding.Odds);
         html.Append("</h3>");
         Element("p", null, finding.Says);
@@ -69,7 +74,7 @@ internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem u
     private void Table(Table table)
     {
         // It scrolls sideways inside its own frame on a phone; the keyboard can reach and scroll it.
-        html.Append("<div class=\"table\" tabindex=\"0\" role=\"region\" aria-label=\"").Append(E(table.Caption.In(units))).Append("\"><table>");
+        html.Append("<div class=\"table\" tabindex=\"0\" id=\"").Append(table.Key).Append("\" role=\"region\" aria-label=\"").Append(E(table.Caption.In(units))).Append("\"><table>");
         Element("caption", null, table.Caption);
         html.Append("<thead><tr>");
         foreach (var column in table.Columns)
@@ -87,7 +92,7 @@ internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem u
             {
                 var column = table.Columns[i];
                 html.Append(i == 0 ? "<th scope=\"row\">" : column.Strong ? "<td class=\"strong\">" : "<td>");
-                Marked(row[i].Shape, column.CellIn(row[i], units));
+                Marked(row[i].Shape, row[i].Text, column.Dimension is not null);
                 html.Append(i == 0 ? "</th>" : "</td>");
             }
 
@@ -98,10 +103,24 @@ internal sealed class BlockHtml(StringBuilder html, PortAtCut port, UnitSystem u
         Element("p", "note", table.Note);
     }
 
-    private void Marked(VerdictShape shape, string words)
+    private void Marked(VerdictShape shape, Sentence said, bool bare = false)
     {
+        var words = bare ? said.BareIn(units) : said.In(units);
         if (shape != VerdictShape.None) html.Append("<span class=\"mark\" aria-hidden=\"true\">").Append(Svg.Page(VerdictMark.Draw(shape, words))).Append("</span> ");
-        html.Append(E(words));
+        Say(said, bare);
+    }
+
+    /// <summary>A sentence; a number whose budget stands in the page leads there.</summary>
+    private void Say(Sentence said, bool bare = false)
+    {
+        foreach (var piece in said.Pieces)
+        {
+            var one = new Sentence([piece]);
+            var words = E(bare ? one.BareIn(units) : one.In(units));
+            if (piece is Piece.Number { Quantity.Budget: { Length: > 0 } budget } && told.Contains(DoubtSaid.BlockOf + budget))
+                html.Append("<a href=\"#").Append(DoubtSaid.BlockOf).Append(budget).Append("\">").Append(words).Append("</a>");
+            else html.Append(words);
+        }
     }
 
     private static string E(string words) => WebUtility.HtmlEncode(Lettering.Clean(words)).Replace("&#39;", "'", StringComparison.Ordinal);

@@ -22,7 +22,7 @@ public static class DocumentHtml
         var css = Css.Value;
         var hash = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(css)));
         var html = new StringBuilder(300 * 1024);
-        var blocks = new BlockHtml(html, port, units);
+        var blocks = new BlockHtml(html, port, units, document.Blocks.Select(b => b.Key).ToHashSet());
         html.Append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
             // Only this very style sheet and the font inside it are let in.
             .Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'sha256-").Append(hash).Append("'; font-src data:; base-uri 'none'; form-action 'none'\">\n")
@@ -52,7 +52,7 @@ public static class DocumentHtml
     public static string Fragment(Block block, PortAtCut port, UnitSystem units)
     {
         var html = new StringBuilder();
-        new BlockHtml(html, port, units).Write(block);
+        new BlockHtml(html, port, units, new HashSet<string>()).Write(block);
         return html.ToString();
     }
 

@@ -21,6 +21,7 @@ public static class FlowOverLift
         frame.NameCam(pen);
         var labels = new LabelPlaces(new Box(frame.Left, 1.7 * size.Text, size.Width - frame.Left, frame.Bottom - 2 * size.Text));
         labels.Take(pen.Marks);
+        if (!empty) WantedBand.KeepFree(frame, plot, labels);
         if (plot.CamLift is { } cam) labels.Avoid([new(frame.Lift.At(cam), frame.Top), new(frame.Lift.At(cam), frame.Bottom)]);
         if (empty)
         {

@@ -96,10 +96,7 @@ public static class FindingPicture
         if (survey.Sheet.Flow is { } flow)
         {
             var points = flow.Curve.Points.Where(p => p.Lift > 0).ToList();
-            var kinks = survey.Steadiness is { } steady ? steady.Kinks.Select(k => k.Lift).Concat(steady.Falls.SelectMany(s => (double[])[s.From, s.To])).ToHashSet() : [];
-            // Where no lift stands out the last step is what such a finding speaks of.
-            if (kinks.Count == 0) kinks = [.. points.TakeLast(2).Select(p => p.Lift)];
-            Line(pen, [.. points.Select(p => (p.Lift, p.Flow.Value, kinks.Contains(p.Lift)))]);
+            Line(pen, [.. points.Select(p => (p.Lift, p.Flow.Value, finding.Lifts.Contains(p.Lift)))]);
             return points.Count > 0 ? $"flow over lift, to {Print.Number(points[^1].Lift, Dimension.Lift, units)}" : "flow over lift";
         }
 

@@ -64,17 +64,6 @@ public sealed class AreaSchedule
         return area / (Math.PI / 4 * valveDiameter * valveDiameter);
     }
 
-    /// <summary>Mean speed of air through an area, m/s: volume flow / area. Volume flow at the air's state in the port; standard air's volume where the port runs near it.</summary>
-    /// <param name="volumeFlow">m3/s.</param>
-    /// <param name="area">m2.</param>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
-    public static double MeanSpeed(double volumeFlow, double area)
-    {
-        Require.NotNegative(volumeFlow, nameof(volumeFlow), "m3/s");
-        Require.Positive(area, nameof(area), "m2");
-        return volumeFlow / area;
-    }
-
     private static string? Problem(AreaStation[] sorted)
     {
         if (sorted.Length < 2) return string.Create(CultureInfo.InvariantCulture, $"An area schedule takes two stations or more; there are {sorted.Length}. Measure another section.");

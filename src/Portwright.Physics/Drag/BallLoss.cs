@@ -76,8 +76,8 @@ public static class BallLoss
         if (calibration is null)
         {
             share = share
-                .With(new(DragSource, share.Value * working.Drag.RelativeUncertainty, Kind: ContributionKind.Other))
-                .With(new(ConfinementSource, share.Value * working.Confinement.RelativeUncertainty, Kind: ContributionKind.Other));
+                .With(new(DragSource, share.Value * working.Drag.RelativeUncertainty, Shape: InputShape.Rectangular))
+                .With(new(ConfinementSource, share.Value * working.Confinement.RelativeUncertainty, Shape: InputShape.Rectangular));
         }
         else
         {
@@ -86,8 +86,8 @@ public static class BallLoss
             var walls = Confinement.Ratio(working.DiameterRatio, calibration.DiameterRatio, working.Drag.Mean);
             share = share.Multiply(calibration.Factor);
             share = share
-                .With(new($"{DragSource}, pipe to port", share.Value * drag.RelativeUncertainty))
-                .With(new($"{ConfinementSource}, pipe to port", share.Value * walls.RelativeUncertainty));
+                .With(new($"{DragSource}, pipe to port", share.Value * drag.RelativeUncertainty, Shape: InputShape.Rectangular))
+                .With(new($"{ConfinementSource}, pipe to port", share.Value * walls.RelativeUncertainty, Shape: InputShape.Rectangular));
         }
         share = share.With(new($"{air.Place}: a port is no pipe", share.Value * PortUncertainty));
         var fall = Estimate.Linear(FallFromShare(share.Value), (0.5 * Math.Pow(1 + share.Value, -1.5), share));

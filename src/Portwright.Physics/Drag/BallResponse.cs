@@ -122,7 +122,7 @@ public sealed record BallResponse
             reference = Estimate.Combine((1 - order, before), (order, after));
             // A drift that came all at once leaves the line by up to its own size: limits of half of it, rectangular.
             var drift = Math.Abs(after.Value - before.Value);
-            if (drift > 0) reference = reference.With(new($"{place}: drift not linear", drift / Math.Sqrt(12), Kind: ContributionKind.Drift));
+            if (drift > 0) reference = reference.With(new($"{place}: drift not linear", drift / Math.Sqrt(12), Kind: ContributionKind.Drift, Shape: InputShape.Rectangular));
         }
         return Estimate.Linear(1 - withBall.Value / reference.Value,
             (-1 / reference.Value, withBall), (withBall.Value / (reference.Value * reference.Value), reference));

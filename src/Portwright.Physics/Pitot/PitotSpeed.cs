@@ -12,8 +12,8 @@ public static class PitotSpeed
     /// <summary>Up to this Mach number ISO 3966 is written (its scope).</summary>
     public const double Iso3966LargestMach = 0.25;
 
-    /// <summary>Mach number, for subsonic flow.</summary>
-    /// <param name="differential">Total less static pressure, zero or above, Pa.</param>
+    /// <summary>Mach number of a subsonic stream: past the speed of sound a shock stands before the probe, and the relation says nothing.</summary>
+    /// <param name="differential">Total less static pressure, zero up to what sound itself would show (0.89 of the static pressure in air), Pa.</param>
     /// <param name="staticPressure">Pa absolute.</param>
     /// <param name="heatCapacityRatio">k, no unit, above 1 and below 2.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
@@ -21,7 +21,9 @@ public static class PitotSpeed
     {
         Require.NotNegative(differential, nameof(differential), "Pa");
         Require.Positive(staticPressure, nameof(staticPressure), "Pa");
-        return IsentropicFlow.MachFromPressureRise(differential / staticPressure, heatCapacityRatio);
+        var mach = IsentropicFlow.MachFromPressureRise(differential / staticPressure, heatCapacityRatio);
+        if (mach > 1) Require.Refuse(differential, nameof(differential), "under what the speed of sound shows at that static pressure, in Pa");
+        return mach;
     }
 
     /// <summary>Isentropic speed, m/s, from the total temperature (K) of the stream.</summary>

@@ -17,6 +17,9 @@ public sealed record MapClosure(Estimate MapFlow, Estimate BenchFlow, Estimate D
     /// <summary>Difference over the bench's flow, no unit.</summary>
     public double Relative => Difference.Value / BenchFlow.Value;
 
+    /// <summary>Standard uncertainty of the difference over the bench's flow, no unit.</summary>
+    public double RelativeStandard => Difference.StandardUncertainty / BenchFlow.Value;
+
     /// <summary>Expanded uncertainty of the difference over the bench's flow, no unit.</summary>
     public double RelativeExpanded => Difference.Expanded(Level) / BenchFlow.Value;
 

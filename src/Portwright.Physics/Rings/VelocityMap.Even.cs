@@ -27,8 +27,8 @@ public sealed partial class VelocityMap
             doubts.Add(new(r.Source, r.StandardUncertainty / Share(k, Wall.Exponent) / readings.Count, r.DegreesOfFreedom, ContributionKind.Repeat));
         }
         doubts.Add(new(_factor.Source, core * _factor.RelativeUncertainty, _factor.DegreesOfFreedom, ContributionKind.Calibration));
-        doubts.Add(new(ExponentSource, Slope(Core)));
-        var part = new Estimate(EvenShare(Wall.Exponent), [new(ExponentSource, Slope(EvenShare))]);
+        doubts.Add(new(ExponentSource, Slope(Core), Shape: InputShape.Rectangular));
+        var part = new Estimate(EvenShare(Wall.Exponent), [new(ExponentSource, Slope(EvenShare), Shape: InputShape.Rectangular)]);
         return Estimate.Ratio(new Estimate(core, doubts.DrainToImmutable()).Multiply(part), Mean);
     }
 

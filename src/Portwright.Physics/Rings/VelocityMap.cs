@@ -60,7 +60,7 @@ public sealed partial class VelocityMap
             var doubts = places.Contributions(sums[k].Sensitivities);
             // Every reading scales with the probe's factor, and so does the map.
             doubts.Add(new(factor.Source, sums[k].Value * factor.RelativeUncertainty, factor.DegreesOfFreedom, ContributionKind.Calibration));
-            doubts.Add(new(ExponentSource, (thick[k] - thin[k]) / (2 * step) * wall.ExponentUncertainty));
+            doubts.Add(new(ExponentSource, (thick[k] - thin[k]) / (2 * step) * wall.ExponentUncertainty, Shape: InputShape.Rectangular));
             doubts.Add(new($"{ring}: air between the readings, {of}", _spread.StandardDeviation * Math.Sqrt(sums[k].OpenVariance), _spread.DegreesOfFreedom));
             return new(sums[k].Value, doubts.DrainToImmutable());
         }

@@ -3,24 +3,17 @@ namespace Portwright.Physics.Targets;
 /// <summary>Exhaust against intake, and the power an intake's flow can carry at most.</summary>
 public static class FlowBalance
 {
-    public static readonly TargetRule Rule = new(
-        "Exhaust over intake", TargetBasis.CommonPractice, "common practice, no source: exhaust flow 70 to 80 percent of intake flow at the same test pressure",
-        "Flow at one lift hides the cam: with events of different length compare the angle areas. A supercharged engine wants more exhaust.");
+    public static readonly TargetRule Rule = NamedLimits.ExhaustOverIntake.Rule;
 
-    public static readonly TargetRule PowerRule = new(
-        "Power an intake's flow can carry", TargetBasis.CommonPractice,
-        "common practice, no source: 0.25 to 0.26 hp a cfm at 28 inH2O a cylinder, naturally aspirated on petrol",
-        "An upper estimate for a whole engine that suits the port, never a forecast.");
-
-    /// <summary>Exhaust over intake.</summary>
-    public static readonly UsualRange Usual = new(0.70, 0.80);
+    public static readonly TargetRule PowerRule = NamedLimits.PowerOfFlow.Rule;
 
     private const double WattsAHorsepower = 745.69987158227022, CubicMetresASecondACfm = 4.719474432e-4;
 
     /// <summary>W for each m3/s of standard air at 28 inH2O through one cylinder's intakes.</summary>
-    public static readonly UsualRange PowerPerFlow = new(0.25 * WattsAHorsepower / CubicMetresASecondACfm, 0.26 * WattsAHorsepower / CubicMetresASecondACfm);
+    public static readonly UsualRange PowerPerFlow = new(
+        NamedLimits.PowerOfFlow.Limits.Low * WattsAHorsepower / CubicMetresASecondACfm, NamedLimits.PowerOfFlow.Limits.High * WattsAHorsepower / CubicMetresASecondACfm);
 
-    /// <summary>Exhaust over intake: two flows at one test pressure, two effective areas, or two angle areas. No unit.</summary>
+    /// <summary>Exhaust over intake: two flows at one test pressure. No unit.</summary>
     /// <param name="exhaust">Zero or above, in the unit of the intake.</param>
     /// <param name="intake">Above zero, in the same unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>

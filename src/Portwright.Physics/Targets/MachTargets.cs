@@ -6,13 +6,7 @@ namespace Portwright.Physics.Targets;
 /// <remarks>C. F. Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; J. C. Livengood and J. D. Stanitz, NACA TN 915 (1943); both from memory.</remarks>
 public static class MachTargets
 {
-    public static readonly TargetRule Rule = new(
-        "Inlet Mach index", TargetBasis.Published,
-        "Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; Livengood and Stanitz, NACA TN 915 (1943)",
-        "One mean for the whole event: it says when the valve is too small, not at which lift. Long timing and a tuned runner carry somewhat past the knee.");
-
-    /// <summary>Where volumetric efficiency begins to fall: 0.5 to 0.6.</summary>
-    public static readonly UsualRange KneeRange = new(0.5, InletMachIndex.Knee);
+    public static readonly TargetRule Rule = NamedLimits.InletMachKnee.Rule;
 
     /// <summary>Mean effective area of a cylinder's inlet valves over their event that gives the index at this engine speed, m2.</summary>
     /// <param name="bore">m, above zero.</param>
@@ -21,7 +15,7 @@ public static class MachTargets
     /// <param name="speedOfSound">m/s, above zero.</param>
     /// <param name="index">Above zero, no unit.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
-    public static double MeanArea(double bore, double stroke, double revolutionsASecond, double speedOfSound, double index = InletMachIndex.Knee) =>
+    public static double MeanArea(double bore, double stroke, double revolutionsASecond, double speedOfSound, double index) =>
         PistonDemand.Mean(bore, stroke, revolutionsASecond)
         / (Require.Positive(index, nameof(index), "(no unit)") * Require.Positive(speedOfSound, nameof(speedOfSound), "m/s"));
 
@@ -32,6 +26,6 @@ public static class MachTargets
     /// <param name="speedOfSound">m/s, above zero.</param>
     /// <param name="index">Taylor's inlet Mach index, no unit, above zero.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
-    public static double RevolutionsASecond(double bore, double stroke, double meanEffectiveArea, double speedOfSound, double index = InletMachIndex.Knee) =>
+    public static double RevolutionsASecond(double bore, double stroke, double meanEffectiveArea, double speedOfSound, double index) =>
         Require.Positive(index, nameof(index), "(no unit)") / InletMachIndex.Of(bore, stroke, 1, meanEffectiveArea, speedOfSound);
 }

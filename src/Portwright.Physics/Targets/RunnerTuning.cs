@@ -11,13 +11,9 @@ public static class RunnerTuning
         "Runner's quarter wave", TargetBasis.Published, "pipe open at one end: Kinsler, Frey, Coppens and Sanders, Fundamentals of Acoustics (4th ed. 2000), ch. 10; end correction Levine and Schwinger, Phys. Rev. 73 (1948) 383",
         "The note of the runner with the valve shut. Which of its beats helps depends on the cam.");
 
-    public static readonly TargetRule EchoRule = new(
-        "Runner's echo", TargetBasis.CommonPractice, "common practice, no source: the suction of the piston's fastest moment should return as pressure 80 to 90 degrees later, before the valve shuts",
-        "Speed of the air itself and the wave's width are left out.");
+    public static readonly TargetRule EchoRule = NamedLimits.EchoAngle.Rule;
 
-    public static readonly TargetRule VesselRule = new(
-        "Cylinder and runner as a vessel with a neck", TargetBasis.Published, "Engelman, Design of a Tuned Intake Manifold, ASME paper 73-WA/DGP-2 (1973)",
-        "The cylinder is taken as it stands at half stroke. The factor between note and engine speed, 2.1, is not one number: figures from 2.0 to 2.5 are in use.");
+    public static readonly TargetRule VesselRule = NamedLimits.VesselFactor.Rule;
 
     /// <summary>Note over engine speed in the vessel rule. From memory, and so is half stroke: of Engelman's paper the first page was opened, which takes cylinder and pipe with the valve open as such a vessel. No unit.</summary>
     public const double EngelmanFactor = 2.1;

@@ -13,12 +13,7 @@ public static class SectionSpeed
         "Air speed in a section", TargetBasis.WorkedOut, "continuity, worked out here; piston speed by Heywood, Internal Combustion Engine Fundamentals (1988), equations 2.9 and 2.11",
         "Air of one density that follows the piston. The speed to choose is the porter's; no source is known for it.");
 
-    public static readonly TargetRule LimitRule = new(
-        "Section as the limit", TargetBasis.CommonPractice, "common practice, no source: peak speed at Mach 0.55 in the smallest section",
-        "A section is no wall: past it each further rpm brings less air, it does not stop.");
-
-    /// <summary>Mach number of the peak speed in the smallest section past which it is called the limit. Common practice, no source.</summary>
-    public const double LimitMach = 0.55;
+    public static readonly TargetRule LimitRule = NamedLimits.SectionMach.Rule;
 
     /// <summary>Speed by the mean demand, m/s.</summary>
     /// <param name="bore">m, above zero.</param>
@@ -70,7 +65,7 @@ public static class SectionSpeed
     /// <param name="mach">Above zero, 1 at most, no unit.</param>
     /// <remarks>The peak speed is counted with the density before the port, as the demand is; the true Mach number in the section is a little higher.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside the range given.</exception>
-    public static double LimitRevolutionsASecond(double bore, SliderCrank crank, double area, double speedOfSound, double mach = LimitMach)
+    public static double LimitRevolutionsASecond(double bore, SliderCrank crank, double area, double speedOfSound, double mach)
     {
         if (!(mach > 0 && mach <= 1)) Require.Refuse(mach, nameof(mach), "above 0 and 1 at most");
         return mach * Require.Positive(speedOfSound, nameof(speedOfSound), "m/s") * Area(area) / PistonDemand.Peak(bore, crank, 1);

@@ -27,12 +27,3 @@ public sealed record TargetRule(string Name, TargetBasis Basis, string Source, s
         _ => "common practice",
     };
 }
-
-/// <summary>A range of the trade, ends included.</summary>
-/// <param name="Low">Lower end of the range, in the unit of the quantity.</param>
-/// <param name="High">Upper end of the range, in the unit of the quantity.</param>
-public readonly record struct UsualRange(double Low, double High)
-{
-    /// <param name="value">In the unit of the range.</param>
-    public bool Holds(double value) => value >= Low && value <= High;
-}

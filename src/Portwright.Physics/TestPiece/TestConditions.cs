@@ -37,7 +37,7 @@ public readonly record struct TestConditions
 {
     /// <param name="room">Room air at station pressure.</param>
     /// <param name="testPressure">Difference between room and plenum, above zero, Pa.</param>
-    /// <param name="plenumTemperature">K; the room's when not given.</param>
+    /// <param name="plenumTemperature">K; when not given the meter's where it takes the plenum's air, else the room's.</param>
     /// <param name="meterTemperature">K; the plenum's when not given, the room's with a meter that breathes room air.</param>
     /// <param name="inlet">When not given: draw <see cref="MeterInlet.Plenum"/>, blow <see cref="MeterInlet.PlenumPlusDifferential"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">The test pressure is not above zero, or not below the room's when drawing.</exception>
@@ -51,7 +51,7 @@ public readonly record struct TestConditions
         TestPressure = testPressure;
         Direction = direction;
         Inlet = inlet ?? (direction == FlowDirection.Draw ? MeterInlet.Plenum : MeterInlet.PlenumPlusDifferential);
-        PlenumTemperature = plenumTemperature ?? room.Temperature;
+        PlenumTemperature = plenumTemperature ?? (Inlet == MeterInlet.Room ? null : meterTemperature) ?? room.Temperature;
         MeterTemperature = meterTemperature ?? (Inlet == MeterInlet.Room ? room.Temperature : PlenumTemperature);
     }
 

@@ -19,13 +19,15 @@ namespace Portwright.Physics.Uncertainty;
 /// <param name="Readings">
 /// For <see cref="ContributionKind.Repeat"/>: of how many repeats the mean is (one contribution for the repeats of a point).
 /// </param>
+/// <param name="Shape">Distribution assigned to the cause. It is told; the combined doubt does not rest on it (JCGM 100:2008, G.2.1).</param>
 public readonly record struct Contribution(
     string Source,
     double Amount,
     double DegreesOfFreedom = double.PositiveInfinity,
     ContributionKind Kind = ContributionKind.Other,
     string? Pool = null,
-    int Readings = 1)
+    int Readings = 1,
+    InputShape Shape = InputShape.Normal)
 {
     /// <summary>The same cause seen through a further sensitivity.</summary>
     internal Contribution Times(double factor) => this with { Amount = Amount * factor };

@@ -7,7 +7,7 @@ namespace Portwright.Physics.Uncertainty;
 /// <param name="Value">Best value, in the unit the model takes.</param>
 /// <param name="StandardUncertainty">In the unit of the value, 0 or more.</param>
 /// <param name="DegreesOfFreedom">Above 0; infinite where the standard uncertainty is taken as exact, no unit.</param>
-/// <param name="Shape">Distribution for the Monte Carlo check.</param>
+/// <param name="Shape">Distribution, for the Monte Carlo check and to be told in a budget.</param>
 /// <param name="Kind">What sort of cause it is.</param>
 /// <param name="Pool">See <see cref="Contribution.Pool"/>.</param>
 /// <param name="Readings">See <see cref="Contribution.Readings"/>.</param>
@@ -95,7 +95,7 @@ public sealed record InputEstimate(
     public Estimate ToEstimate() => new(Value, ImmutableArray.Create(ToContribution(StandardUncertainty)));
 
     /// <summary>This cause with the amount by which it moves a result.</summary>
-    internal Contribution ToContribution(double amount) => new(Source, amount, DegreesOfFreedom, Kind, Pool, Readings);
+    internal Contribution ToContribution(double amount) => new(Source, amount, DegreesOfFreedom, Kind, Pool, Readings, Shape);
 
     internal static double HalfWidthOverStandard(InputShape shape) => shape switch
     {

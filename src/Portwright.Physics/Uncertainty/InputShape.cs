@@ -1,6 +1,6 @@
 namespace Portwright.Physics.Uncertainty;
 
-/// <summary>Shape of the distribution assigned to an input (JCGM 101:2008, table 1). Only the Monte Carlo check uses it.</summary>
+/// <summary>Shape of the distribution assigned to an input (JCGM 101:2008, table 1). The Monte Carlo check draws from it, and a budget names it.</summary>
 public enum InputShape
 {
     /// <summary>Normal; scaled and shifted Student's t where the degrees of freedom are finite (JCGM 101:2008, 6.4.7 and 6.4.9).</summary>

@@ -4,12 +4,15 @@ namespace Portwright.Physics.Valves;
 /// <remarks>
 /// Z = A_p s / (C_i A_i a): piston area times mean piston speed over mean effective area of the open inlet valve times the speed of sound.
 /// C. F. Taylor, The Internal Combustion Engine in Theory and Practice, vol. 1, ch. 6; J. C. Livengood and J. D. Stanitz, NACA TN 915 (1943); both from memory.
-/// Volumetric efficiency falls steeply past 0.5 to 0.6; the Japan Society of Mechanical Engineers' dictionary (entry 11-1002813, opened) has the same Z and 0.5.
+/// Where volumetric efficiency begins to fall: <see cref="Targets.NamedLimits.InletMachKnee"/>; the Japan Society of Mechanical Engineers' dictionary (entry 11-1002813, opened) has the same Z and the lower of its two figures.
 /// </remarks>
 public static class InletMachIndex
 {
-    /// <summary>From here on volumetric efficiency falls: the upper end of 0.5 to 0.6. No unit.</summary>
-    public const double Knee = 0.6;
+    /// <summary>Standard uncertainty of the speed of sound in the engine's intake against that of the plan's air, relative: air 20 K warmer or cooler; judgement, no source. No unit.</summary>
+    public const double SoundDoubt = 0.03;
+
+    /// <summary>Name of that cause of doubt: shared by every figure that rests on it.</summary>
+    public const string SoundSource = "speed of sound in the engine's intake";
 
     /// <summary>Mean piston speed, m/s: 2 stroke n.</summary>
     /// <param name="stroke">m, above zero.</param>

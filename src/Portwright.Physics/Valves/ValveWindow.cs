@@ -22,10 +22,18 @@ public readonly record struct ValveWindow(int Regime, double Area, double Curtai
         ArgumentNullException.ThrowIfNull(seat);
         Require.NotNegative(lift, nameof(lift), "m");
         var throat = seat.ThroatArea;
-        var first = lift <= FirstRegimeEnds(seat);
-        var atValve = first ? NearSeat(seat, lift) : AwayFromSeat(seat, lift);
-        var regime = atValve >= throat ? 3 : first ? 1 : 2;
+        var atValve = AtValve(seat, lift);
+        var regime = atValve >= throat ? 3 : lift <= FirstRegimeEnds(seat) ? 1 : 2;
         return new(regime, Math.Min(atValve, throat), Math.PI * seat.HeadDiameter * lift, throat, lift / seat.HeadDiameter);
+    }
+
+    /// <summary>The smallest section between valve and seat alone, m2: equations 6.7 and 6.8 without the throat.</summary>
+    /// <param name="lift">m, zero or above.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The lift is below zero.</exception>
+    public static double AtValve(ValveSeat seat, double lift)
+    {
+        ArgumentNullException.ThrowIfNull(seat);
+        return Require.NotNegative(lift, nameof(lift), "m") <= FirstRegimeEnds(seat) ? NearSeat(seat, lift) : AwayFromSeat(seat, lift);
     }
 
     /// <summary>w/(sin b cos b): the lift (m) up to which equation 6.7 holds; endless for a flat seat with width.</summary>

@@ -2,6 +2,7 @@ using Portwright.Physics.Drag;
 using Portwright.Physics.Rings;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 
@@ -24,7 +25,7 @@ public static class BallInPipe
         try
         {
             var setting = new BenchSetting(fact.Bench, FlowDirection.Draw, Units.Typed.Of(0, "in"), fact.TestPressure, fact.Range);
-            var held = new HeldReading(reductions, Guid.Empty, setting, fact.Air, fact.Date);
+            var held = new HeldReading(reductions, Guid.Empty, setting, fact.Air, BenchMoment.Of(reductions.Ledger, calibration, fact.Date));
             Estimate Mean(IReadOnlyList<Units.Typed> readings, string what) =>
                 Estimate.Mean([.. readings.Select((r, i) => held.EffectiveArea(r, $"{Sources.CalibrationOf(calibration.Id)} {what} {i}"))]);
             var without = Mean(fact.Without, "without");
@@ -39,7 +40,7 @@ public static class BallInPipe
             // On the axis the air of a developed pipe is faster than the mean; the profile's share is doubted by a third of itself.
             var axis = 1 / PipeProfile.MeanOverAxis(PipeProfile.SeventhPower);
             var speed = Estimate.Exact(stream.Speed * axis).With(new Contribution(
-                "pipe profile", stream.Speed * (axis - 1) / 3, double.PositiveInfinity, ContributionKind.Other));
+                Sources.PipeProfile, stream.Speed * (axis - 1) / 3, double.PositiveInfinity, ContributionKind.Other));
             var air = new BallAir(
                 Sources.CalibrationOf(calibration.Id),
                 BallSize.Of(fact.Ball),

@@ -8,15 +8,13 @@ using Portwright.Shop.Sections;
 
 namespace Portwright.Shop.Balls;
 
-/// <summary>Reduces a ball check: each place against the reference readings around it and against attached air at the local speed.</summary>
+/// <summary>Reduces a ball check: each place against the reference readings around it and against even air.</summary>
 internal static class BallReduction
 {
-    /// <param name="localSpeed">Speed (m/s) at a place of a station by its ring, the section's mean speed now being the number given; null where no ring was taken.</param>
     public static ReducedBallCheck Reduce(
         Reductions reductions,
         Kept<BallCheck> check,
-        IReadOnlyDictionary<Guid, ReducedSection> sections,
-        Func<Guid, PlanePoint, double, Estimate?> localSpeed)
+        IReadOnlyDictionary<Guid, ReducedSection> sections)
     {
         var ledger = reductions.Ledger;
         var readings = ledger.All<BallReading>().Where(r => r.Fact.Check == check.Id).ToList();
@@ -25,7 +23,7 @@ internal static class BallReduction
         var remarks = new List<string>();
         try
         {
-            held = new HeldReading(reductions, check.Fact.Cut, check.Fact.Setting, check.Fact.Air, ledger.DayOf(check));
+            held = new HeldReading(reductions, check.Fact.Cut, check.Fact.Setting, check.Fact.Air, BenchMoment.Of(ledger, check));
         }
         catch (ArgumentException trouble)
         {
@@ -67,7 +65,7 @@ internal static class BallReduction
             .Select((a, i) => (a.Reading, Order: i))
             .Where(r => r.Reading.Fact.Station is not null && ledger.Find<Station>(r.Reading.Fact.Station.Value) is not null)
             .GroupBy(r => (Station: r.Reading.Fact.Station!.Value, r.Reading.Fact.Bearing))
-            .Select(g => Place(bench, ledger.Get<Station>(g.Key.Station), g.Key.Bearing, [.. g.Select(r => r.Order)], areas, sections.GetValueOrDefault(g.Key.Station), localSpeed))
+            .Select(g => Place(bench, ledger.Get<Station>(g.Key.Station), g.Key.Bearing, [.. g.Select(r => r.Order)], areas, sections.GetValueOrDefault(g.Key.Station)))
             .ToList();
         var references = areas.Where(a => a.Reading.Fact.Station is null).Select(a => a.Area).ToList();
         if (references.Count == 1)
@@ -75,12 +73,12 @@ internal static class BallReduction
             remarks.Add("Only one reading without the ball: a drift of the bench would look like a ball's loss. Read once more without it.");
         }
 
-        return new ReducedBallCheck(check, places, references.Count > 1 ? BallResponse.Drift(references[0], references[^1]) : null, remarks);
+        return new ReducedBallCheck(
+            check, places, references.Count > 1 ? BallResponse.Drift(references[0], references[^1]) : null, remarks, AfterPipe: bench.Calibration is not null);
     }
 
     private static BallPlace Place(
-        BenchAir bench, Kept<Station> station, double? bearing, int[] orders, List<(Kept<BallReading> Reading, Estimate Area)> areas, ReducedSection? section,
-        Func<Guid, PlanePoint, double, Estimate?> localSpeed)
+        BenchAir bench, Kept<Station> station, double? bearing, int[] orders, List<(Kept<BallReading> Reading, Estimate Area)> areas, ReducedSection? section)
     {
         var name = FormattableString.Invariant($"ball at {station.Fact.Letter} {bearing:0.##}");
         var falls = orders.Select(o => FallAt(o, areas, name)).ToArray();
@@ -88,7 +86,7 @@ internal static class BallReduction
         var reference = falls.Average(f => f.Reference);
         var restated = bench.Restated(reference);
         var place = new BallPlace(
-            bench.Check, station, bearing, [.. orders.Select(o => areas[o].Reading)], null, fall, fall.Scale(restated), null, false, "")
+            bench.Check, station, bearing, [.. orders.Select(o => areas[o].Reading)], null, fall, fall.Scale(restated), null, null, "")
         { ReferenceFlow = restated };
         if (section is null)
         {
@@ -101,11 +99,10 @@ internal static class BallReduction
             return place with { Point = point, Problem = $"Section {station.Fact.Letter} would be sonic at this flow: look at its area." };
         }
 
-        var ring = localSpeed(station.Id, point, stream.Speed);
-        var air = bench.AirAt(name, stream, section.Area, reference, ring);
+        var air = bench.AirAt(name, stream, section.Area, reference);
         return air.Problem is { } problem
             ? place with { Point = point, Problem = problem }
-            : place with { Point = point, FromRing = ring is not null, Response = BallResponse.Of(fall, BallLoss.Expected(air, bench.Calibration)) };
+            : place with { Point = point, Air = air, PublishedDue = BallLoss.Expected(air, bench.Calibration) };
     }
 
     /// <summary>Fall of one reading against the references around it.</summary>

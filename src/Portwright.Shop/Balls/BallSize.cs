@@ -8,7 +8,7 @@ namespace Portwright.Shop.Balls;
 internal static class BallSize
 {
     /// <summary>Standard uncertainty as a share: bought to size, painted, worn; common practice, no source.</summary>
-    private const double Doubt = 0.002;
+    internal const double Doubt = 0.002;
 
     /// <summary>m.</summary>
     public static Estimate Of(Typed ball)

@@ -31,8 +31,7 @@ internal sealed class BenchAir
         effectiveArea, _bench.Fact.RestatedAt, _bench.Fact.StandardAir.Air(), Check.Fact.Setting.Direction);
 
     /// <param name="effectiveArea">Of the port without the ball, m2.</param>
-    /// <param name="ring">The local speed a ring found; null: the section's mean.</param>
-    public BallAir AirAt(string place, SectionStream stream, Estimate area, double effectiveArea, Estimate? ring)
+    public BallAir AirAt(string place, SectionStream stream, Estimate area, double effectiveArea)
     {
         var doubt = _bench.Fact.Doubt;
         var room = Held.Conditions.Room;
@@ -43,6 +42,6 @@ internal sealed class BenchAir
         var flow = Estimate.Exact(effectiveArea * Held.MassFlux / stream.Density);
         var pressure = Estimate.Exact(Held.TestPressure).With(new Contribution(
             Sources.TestPressureGauge(_bench.Id), doubt.TestPressure, double.PositiveInfinity, ContributionKind.Calibration));
-        return new BallAir(place, Diameter, ring ?? Estimate.Ratio(flow, area), area, density, flow, pressure, room.DynamicViscosity);
+        return new BallAir(place, Diameter, Estimate.Ratio(flow, area), area, density, flow, pressure, room.DynamicViscosity);
     }
 }

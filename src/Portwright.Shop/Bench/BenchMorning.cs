@@ -1,21 +1,11 @@
 using Portwright.Physics.Statistics;
-using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 
 namespace Portwright.Shop.Bench;
 
-/// <summary>One morning on the chart.</summary>
-/// <param name="PlateRatio">Measured over certified effective area of each plate read: 1 when bench and plate agree.</param>
-/// <param name="LeakArea">Effective area of the leak, m2; null where the leak test was not made.</param>
-/// <param name="Remarks">Readings that cannot be an air flow and do not count, in sentences.</param>
-public sealed record Morning(
-    Kept<MorningCheck> Check,
-    IReadOnlyList<(string Plate, string Range, Estimate Ratio)> PlateRatio,
-    Estimate? LeakArea,
-    IReadOnlyList<string> Remarks);
-
 /// <summary>
-/// The morning checks of a bench up to one day, each plate on its control chart, and what the last one says: go, look or stop.
+/// The checks of a bench up to one of them, each plate on its control chart, and what the last one says: go, look or stop. A verdict
+/// stands as it was given, with the factor that held then; what is known since is said beside it.
 /// </summary>
 /// <param name="Charts">One chart a plate and range, in the order first read.</param>
 /// <param name="Answer">The most cautious answer of all charts and the leak.</param>
@@ -26,7 +16,7 @@ public sealed record BenchMorning(
     ChartAnswer Answer,
     IReadOnlyList<string> Words)
 {
-    /// <summary>A leak over this share of the smallest plate's area asks for a look; common practice, no source.</summary>
+    /// <summary>A change of the leak, or a doubt of it, over this share of the flow it is taken off asks for a look; common practice, no source.</summary>
     public const double LeakWorthALook = 0.005;
 
     /// <summary>A plate further off its certificate than the 95 percent doubt of plate and meter asks for a look: with several plates a
@@ -36,87 +26,69 @@ public sealed record BenchMorning(
     /// <summary>A plate further off than this is a stop, whatever the chart says: three standard deviations, as on the chart itself.</summary>
     private const double StopCoverage = 0.9973;
 
-    /// <summary>Reads the mornings of a bench up to and with <paramref name="through"/>; null where there are none.</summary>
-    public static BenchMorning? Of(Ledger ledger, Guid bench, DateOnly through)
+    /// <summary>The checks of a bench up to and with a day; null where there are none.</summary>
+    public static BenchMorning? Of(Ledger ledger, Guid bench, DateOnly through) => Of(ledger, bench, BenchMoment.EndOf(through));
+
+    /// <summary>
+    /// The checks up to the one that speaks for a reading: the last of its day before it, where there is none the first of its day after it,
+    /// and where the day has none the last there was. Null where there is none at all.
+    /// </summary>
+    public static BenchMorning? Of(Ledger ledger, Guid bench, BenchMoment read)
     {
+        ArgumentNullException.ThrowIfNull(ledger);
         var card = ledger.Get<BenchCard>(bench);
-        var mornings = ledger.All<MorningCheck>()
-            .Where(m => m.Fact.Bench == bench && m.Fact.Date <= through)
-            .OrderBy(m => m.Fact.Date).ThenBy(m => m.Sequence)
-            .Select(m => Measure(m, card, ledger))
-            .ToList();
-        if (mornings.Count == 0)
+        var checks = Checks(ledger, bench);
+        if ((Speaking(checks, read) ?? checks.LastOrDefault(c => c.When.Day < read.Day).Check) is not { } last)
         {
             return null;
         }
 
+        var mornings = checks.TakeWhile(c => c.Check.Id != last.Id).Select(c => c.Check).Append(last).Select(c => Morning.Measure(c, card, ledger)).ToList();
         var charts = mornings
             .SelectMany(m => m.PlateRatio.Select(p => (p.Plate, p.Range, Point: (m.Check.Fact.Date, p.Ratio))))
             .GroupBy(p => (p.Plate, p.Range))
             .Select(g => PlateChart.Of(g.Key.Plate, g.Key.Range, [.. g.Select(p => p.Point)]))
             .ToList();
-        var (answer, words) = Judge(mornings[^1], charts, card.Fact);
-        return new BenchMorning(mornings, charts, answer, words);
+        var (answer, words) = Judge(mornings, charts, card.Fact);
+        return new BenchMorning(mornings, charts, answer, [.. words, .. KnownSince(mornings[^1], card, ledger, read.Day)]);
     }
 
-    /// <summary>One check, each plate and the leak; what cannot be an air flow is left out with a remark.</summary>
-    public static Morning Measure(Kept<MorningCheck> check, Kept<BenchCard> bench, Ledger ledger)
-    {
-        var remarks = new List<string>();
-        Estimate Factor(string range) => bench.Fact.RangeNamed(range) is { } card
-            ? MeterFactor.On(check.Fact.Date, bench, card, ledger).Factor
-            : Estimate.Exact(1);
+    /// <summary>The check of its own day that speaks for a reading; null where none was made that day.</summary>
+    internal static Kept<MorningCheck>? SpeakingOn(Ledger ledger, Guid bench, BenchMoment read) => Speaking(Checks(ledger, bench), read);
 
-        T? Read<T>(string what, Func<T> measure)
-            where T : class
+    /// <summary>All checks of a bench in the order made.</summary>
+    internal static IReadOnlyList<(Kept<MorningCheck> Check, BenchMoment When)> Checks(Ledger ledger, Guid bench) =>
+    [
+        .. ledger.All<MorningCheck>()
+            .Where(m => m.Fact.Bench == bench)
+            .Select(m => (m, BenchMoment.Of(ledger, m)))
+            .OrderBy(m => m.Item2.Day).ThenBy(m => m.Item2.Sequence),
+    ];
+
+    private static Kept<MorningCheck>? Speaking(IReadOnlyList<(Kept<MorningCheck> Check, BenchMoment When)> checks, BenchMoment read) =>
+        checks.LastOrDefault(c => c.When.Day == read.Day && (c.When.IsBefore(read) || !c.When.IsOrderedWith(read))).Check
+        ?? checks.FirstOrDefault(c => c.When.Day == read.Day).Check;
+
+    /// <summary>What a calibration made after the check makes of the same plate: beside the verdict, not in its place.</summary>
+    private static IEnumerable<string> KnownSince(Morning check, Kept<BenchCard> card, Ledger ledger, DateOnly through)
+    {
+        foreach (var (plate, range, _) in check.PlateRatio)
         {
-            try
+            if (Calibrated.Of(ledger, card, range).LastOrDefault(c => check.When.IsBefore(c.When) && c.When.Day <= through) is not { } since
+                || Morning.Measure(check.Check, card, ledger, BenchMoment.EndOf(since.When.Day)).PlateRatio.FirstOrDefault(p => p.Plate == plate && p.Range == range) is not { Ratio: { } now })
             {
-                return measure();
+                continue;
             }
-            catch (ArgumentException trouble)
-            {
-                remarks.Add($"{what} does not count: {Refusal.Sentence(trouble)}");
-                return null;
-            }
+
+            var day = since.When.Day == check.When.Day ? "" : FormattableString.Invariant($" on {since.When.Day:yyyy-MM-dd}");
+            yield return FormattableString.Invariant(
+                $"Range {range} was calibrated{day}{since.When.Clock} since: with that factor the same reading of plate {plate} is {Math.Abs(now.Value - 1) * 100:F1} percent {(now.Value < 1 ? "under" : "over")} its certificate.");
         }
-
-        var leak = check.Fact.Leak is { } read
-            ? Read($"The leak test ({read.Reading.Text})", () => PlateArea.Measure(read, check.Fact.Air, bench, Factor(read.Range), null, $"leak of check {check.Id:N}"))
-            : null;
-        var ratios = check.Fact.Plates
-            .Select((p, i) => (p.Plate, p.Range, Ratio: Read($"Plate {p.Plate} ({p.Reading.Text})", () => RatioOf(p, i, check, bench, Factor(p.Range), leak))))
-            .Where(p => p.Ratio is not null)
-            .GroupBy(p => (Plate: p.Plate.ToUpperInvariant(), Range: p.Range.ToUpperInvariant()))
-            .Select(g => (g.First().Plate, g.First().Range, Together([.. g.Select(p => p.Ratio!)], check, bench)))
-            .ToList();
-        return new Morning(check, ratios, leak, remarks);
     }
 
-    /// <summary>Measured over certified effective area of one reading of a plate.</summary>
-    private static Estimate RatioOf(PlateReading reading, int index, Kept<MorningCheck> check, Kept<BenchCard> bench, Estimate factor, Estimate? leak)
+    private static (ChartAnswer Answer, IReadOnlyList<string> Words) Judge(IReadOnlyList<Morning> mornings, IReadOnlyList<PlateChart> charts, BenchCard card)
     {
-        var plate = bench.Fact.Plates.FirstOrDefault(c => c.Name.Equals(reading.Plate, StringComparison.OrdinalIgnoreCase))
-            ?? throw new ArgumentException($"The bench card has no check plate named '{reading.Plate}'. Add it to the card, or correct the name.");
-        var measured = PlateArea.Measure(reading, check.Fact.Air, bench, factor, leak, $"plate {index} of check {check.Id:N}");
-        return Estimate.Ratio(measured, CertifiedArea.Of(bench.Id, plate));
-    }
-
-    /// <summary>
-    /// A plate read more than once in one morning is one point on its chart. The plate is set up anew each morning, and the bench is
-    /// allowed its shift from day to day: that is what the chart watches.
-    /// </summary>
-    private static Estimate Together(Estimate[] readings, Kept<MorningCheck> check, Kept<BenchCard> bench)
-    {
-        var doubt = bench.Fact.Doubt;
-        var ratio = Estimate.Mean(readings);
-        return ratio
-            .With(new Contribution(Sources.Repeat(check.Id, 0), ratio.Value * doubt.RepeatScatter / Math.Sqrt(readings.Length), doubt.RepeatDegrees ?? double.PositiveInfinity, ContributionKind.Repeat))
-            .With(new Contribution(Sources.Day(bench.Id, check.Fact.Date), ratio.Value * doubt.Drift, double.PositiveInfinity, ContributionKind.Drift));
-    }
-
-    private static (ChartAnswer Answer, IReadOnlyList<string> Words) Judge(Morning last, IReadOnlyList<PlateChart> charts, BenchCard card)
-    {
+        var last = mornings[^1];
         var answer = ChartAnswer.Go;
         var words = new List<string>();
 
@@ -159,11 +131,9 @@ public sealed record BenchMorning(
         {
             Say(ChartAnswer.Look, "The leak test was not made this morning. Close the opening off, pull the test pressure, and read.");
         }
-        else if (card.Plates.Count > 0 && leak.Value > LeakWorthALook * card.Plates.Min(p => p.EffectiveArea))
+        else if (card.Plates.Count > 0 && LeakWatch.Words(leak, mornings.SkipLast(1), card.Plates.Min(p => p.EffectiveArea)) is { } changed)
         {
-            var share = leak.Value / card.Plates.Min(p => p.EffectiveArea) * 100;
-            Say(ChartAnswer.Look, FormattableString.Invariant(
-                $"The leak is {share:F1} percent of the smallest plate. Look for it at the adapter, the plug hole and the clamps (common practice, no source)."));
+            Say(ChartAnswer.Look, changed);
         }
 
         if (last.PlateRatio.Count == 0)

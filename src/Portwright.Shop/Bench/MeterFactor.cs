@@ -11,7 +11,15 @@ namespace Portwright.Shop.Bench;
 /// <param name="Each">The factor of each reading alone, in the order read.</param>
 /// <param name="From">The calibration it comes from; null where the range was never calibrated and the factor is 1.</param>
 /// <param name="Remarks">What had to be assumed, in sentences.</param>
-public sealed record MeterFactor(Estimate Factor, IReadOnlyList<double> Each, Kept<Calibration>? From, IReadOnlyList<string> Remarks)
+/// <param name="When">When that calibration was made.</param>
+/// <param name="Since">When on the same day the range was calibrated after what was read; what was read keeps its factor. Null where it was not.</param>
+public sealed record MeterFactor(
+    Estimate Factor,
+    IReadOnlyList<double> Each,
+    Kept<Calibration>? From,
+    IReadOnlyList<string> Remarks,
+    BenchMoment? When = null,
+    BenchMoment? Since = null)
 {
     /// <summary>
     /// What a bench may leak through its own seals with a plate on it, as a share of the plate, where no leak test was made with the
@@ -20,37 +28,81 @@ public sealed record MeterFactor(Estimate Factor, IReadOnlyList<double> Each, Ke
     public const double LeakNotTested = 0.005;
 
     /// <summary>
-    /// The factor of a range on a day: its latest calibration up to that day, else the first one after it, with the meter's own accuracy
-    /// left in the doubt, else 1 with the bench card's accuracy.
+    /// Standard uncertainty, as a share, of carrying a factor from one hole to another that is read on the same instrument: the instrument's
+    /// error is the same, the hole's is not. A range whose own accuracy is better costs that. Common practice, no source.
     /// </summary>
-    public static MeterFactor On(DateOnly day, Kept<BenchCard> bench, RangeCard range, Ledger ledger)
+    public const double AnotherHole = 0.01;
+
+    /// <summary>
+    /// The factor to be told: that of the scale as the card has it. What of the scale was only assumed moves factor and reading against each
+    /// other and stays out of their product.
+    /// </summary>
+    public Estimate OfTheScale => new(Factor.Value, [.. Factor.Contributions.Where(c => !Sources.IsAssumed(c.Source))]);
+
+    /// <summary>
+    /// The factor of a range when something was read: its latest calibration before that (<see cref="BenchMoment"/> says what comes before
+    /// within a day), else the first one after it, with the meter's own accuracy left in the doubt, else 1 with the bench card's accuracy.
+    /// </summary>
+    public static MeterFactor At(BenchMoment when, Kept<BenchCard> bench, RangeCard range, Ledger ledger)
     {
-        var calibrations = ledger.All<Calibration>()
-            .Where(c => c.Fact.Bench == bench.Id && c.Fact.Range.Equals(range.Name, StringComparison.OrdinalIgnoreCase))
-            .OrderBy(c => c.Fact.Date).ThenBy(c => c.Sequence)
-            .ToList();
-        var applies = calibrations.LastOrDefault(c => c.Fact.Date <= day) ?? calibrations.FirstOrDefault();
+        var calibrations = Calibrated.Of(ledger, bench, range.Name);
+        // Of the same day and no place in its order: the day's calibration holds for all of it.
+        bool Holds(Calibrated c) => c.When.IsBefore(when) || (c.When.Day == when.Day && !c.When.IsOrderedWith(when));
+        var applies = calibrations.LastOrDefault(Holds) ?? calibrations.FirstOrDefault();
         if (applies is null)
         {
             return new MeterFactor(Estimate.Exact(1).With(Accuracy(bench, range, 1)), [], null, []);
         }
 
+        MeterFactor fitted;
         try
         {
-            var fitted = Fit(applies, bench);
-            return applies.Fact.Date <= day ? fitted : fitted with
-            {
-                // Nobody knows what the meter read before it was ever checked.
-                Factor = fitted.Factor.With(Accuracy(bench, range, fitted.Factor.Value)),
-                Remarks = [.. fitted.Remarks, FormattableString.Invariant(
-                    $"Range {range.Name} was first calibrated on {applies.Fact.Date:yyyy-MM-dd}, after this day: that factor is used, and the meter's own accuracy stays in the doubt.")],
-            };
+            fitted = Carried(Fit(applies.Calibration, bench), applies, bench, range);
         }
         catch (ArgumentException trouble)
         {
             return new MeterFactor(Estimate.Exact(1).With(Accuracy(bench, range, 1)), [], null, [FormattableString.Invariant(
-                $"The calibration of range {range.Name} on {applies.Fact.Date:yyyy-MM-dd} was left out: {Refusal.Sentence(trouble)}")]);
+                $"The calibration of range {applies.Calibration.Fact.Range} on {applies.When.Day:yyyy-MM-dd} was left out: {Refusal.Sentence(trouble)}")]);
         }
+
+        var since = calibrations.FirstOrDefault(c => c.When.Day == when.Day && when.IsBefore(c.When));
+        fitted = fitted with { When = applies.When, Since = since == applies ? null : since?.When };
+        if (!Holds(applies))
+        {
+            var after = applies.When.Day == when.Day
+                ? $"on this day{applies.When.Clock}, after this was read"
+                : FormattableString.Invariant($"on {applies.When.Day:yyyy-MM-dd}, after this day");
+            return fitted with
+            {
+                // Nobody knows what the meter read before it was ever checked.
+                Factor = fitted.Factor.With(Accuracy(bench, range, fitted.Factor.Value)),
+                Remarks = [.. fitted.Remarks, $"Range {range.Name} was first calibrated {after}: that factor is used, and the meter's own accuracy stays in the doubt."],
+            };
+        }
+
+        return applies.When.Day != when.Day || applies.When.IsBefore(when) ? fitted : fitted with
+        {
+            Remarks = [.. fitted.Remarks, FormattableString.Invariant(
+                $"Range {range.Name} was calibrated on the day of these readings, {applies.When.Day:yyyy-MM-dd}, and one of the two was written down on another day: which came first is not known, and that calibration is used.")],
+        };
+    }
+
+    /// <summary>The factor of another range of the same instrument, with what it costs to carry it; the range's own as it is.</summary>
+    private static MeterFactor Carried(MeterFactor fitted, Calibrated from, Kept<BenchCard> bench, RangeCard range)
+    {
+        var other = from.Calibration.Fact.Range;
+        if (other.Equals(range.Name, StringComparison.OrdinalIgnoreCase))
+        {
+            return fitted;
+        }
+
+        var share = Math.Min(AnotherHole, range.Accuracy);
+        return fitted with
+        {
+            Factor = fitted.Factor.With(new(Sources.MeterOf(bench.Id, range.Name), fitted.Factor.Value * share, double.PositiveInfinity, ContributionKind.Calibration)),
+            Remarks = [.. fitted.Remarks, FormattableString.Invariant(
+                $"Range {range.Name} was never calibrated. It is read on the same instrument as range {other}, whose calibration of {from.When.Day:yyyy-MM-dd} is used with {share * 100:0.#} percent more doubt for another hole (common practice, no source).")],
+        };
     }
 
     /// <summary>Fits the factor of one calibration.</summary>
@@ -81,7 +133,7 @@ public sealed record MeterFactor(Estimate Factor, IReadOnlyList<double> Each, Ke
             ? new MeterFactor(factor, values, calibration, [])
             : new MeterFactor(
                 factor.With(new Contribution(
-                    $"{Sources.CalibrationOf(calibration.Id)} leak", mean.Value * LeakNotTested / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Leak)),
+                    $"{Sources.CalibrationOf(calibration.Id)} leak", mean.Value * LeakNotTested / Math.Sqrt(3), Kind: ContributionKind.Leak, Shape: InputShape.Rectangular)),
                 values,
                 calibration,
                 [FormattableString.Invariant($"Range {fact.Range} was calibrated on {fact.Date:yyyy-MM-dd} without a leak test: what leaked counts as flow of the plate, and stays in the doubt.")]);

@@ -10,7 +10,20 @@ namespace Portwright.Shop.Bench;
 /// <param name="LeakArea">Effective area of the leak, m2; null where no leak test was made.</param>
 public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomState Room, Estimate Factor, Estimate? LeakArea)
 {
+    /// <summary>How far the air of meter and plenum may lie apart where one thermometer speaks for both, K, standard. Our own choice.</summary>
+    public const double Apart = 0.5;
+
+    /// <summary>Blown air nobody took the temperature of is spoken of where its doubt is more than this share of the area. Our own choice.</summary>
+    public const double WorthAThermometer = 0.0025;
+
+    // Under the share of the room's pressure that chokes any port, drawn (0.47) or blown (0.89).
+    private const double NearTheSpeedOfSound = 0.4;
+
+    // (k - 1)/k of air.
+    private const double BlownAirExponent = 0.4 / 1.4;
+
     private readonly IMeter _meter = MeterOf.Range(Range);
+    private readonly IReadOnlyList<(string Source, IMeter Otherwise)> _assumed = AssumedScale.Of(Bench.Id, Range);
     private readonly Dimension _dimension = MeterOf.ReadingDimension(Range);
 
     // Made once: the names are the same for every reading, and there may be many.
@@ -18,6 +31,8 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
     private readonly string _thermometer = Sources.Thermometer(Bench.Id);
     private readonly string _meterThermometer = Sources.Thermometer(Bench.Id) + " meter";
     private readonly string _plenumThermometer = Sources.Thermometer(Bench.Id) + " plenum";
+    private readonly string _blower = Sources.BlowerWarmth(Bench.Id);
+    private readonly string _between = Sources.BetweenPlenumAndMeter(Bench.Id);
     private readonly string _hygrometer = Sources.Hygrometer(Bench.Id);
     private readonly string _gauge = Sources.TestPressureGauge(Bench.Id);
 
@@ -27,13 +42,16 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
         Typed reading, Typed testPressure, FlowDirection direction, Typed? meterTemperature, Typed? plenumTemperature, string name)
     {
         var doubt = Bench.Fact.Doubt;
-        var model = new ReadingModel(
-            _meter,
-            direction,
-            direction == FlowDirection.Draw ? Range.DrawInlet : Range.BlowInlet,
-            meterTemperature is not null,
-            plenumTemperature is not null);
+        var (inlet, pressure) = (direction == FlowDirection.Draw ? Range.DrawInlet : Range.BlowInlet, testPressure.Si(Dimension.Pressure));
+        var model = new ReadingModel(_meter, direction, inlet, meterTemperature is not null, plenumTemperature is not null);
+        var (atMeter, inPlenum) = Apartness(direction, inlet, meterTemperature is not null, plenumTemperature is not null, pressure);
         var step = (reading with { Value = Range.Resolution, Unit = Range.Unit }).Si(_dimension);
+        // No bench comes near it: the room's air is only worked out for a pressure that might.
+        if (pressure > NearTheSpeedOfSound * Room.Pressure && ChokedPressure.Words(testPressure, direction, Room.Air) is { } choked)
+        {
+            throw new ArgumentException(choked, nameof(testPressure));
+        }
+
         Span<double> values =
         [
             reading.Si(_dimension),
@@ -41,9 +59,9 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
             Room.Pressure,
             Room.Temperature,
             Room.RelativeHumidity,
-            testPressure.Si(Dimension.Pressure),
-            meterTemperature?.Si(Dimension.Temperature) ?? Room.Temperature,
-            plenumTemperature?.Si(Dimension.Temperature) ?? Room.Temperature,
+            pressure,
+            meterTemperature?.Si(Dimension.Temperature) ?? 0,
+            plenumTemperature?.Si(Dimension.Temperature) ?? 0,
             LeakArea?.Value ?? 0,
         ];
         Span<double> doubts =
@@ -54,8 +72,8 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
             doubt.Temperature,
             doubt.Humidity,
             doubt.TestPressure,
-            meterTemperature is null ? 0 : doubt.Temperature,
-            plenumTemperature is null ? 0 : doubt.Temperature,
+            meterTemperature is null ? atMeter : doubt.Temperature,
+            plenumTemperature is null ? inPlenum : doubt.Temperature,
             LeakArea?.StandardUncertainty ?? 0,
         ];
         Span<double> amounts = stackalloc double[ReadingModel.InputCount];
@@ -67,17 +85,44 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
 
         var budget = new List<Contribution>(16)
         {
-            new(Sources.Resolution(name), amounts[(int)ReadingModel.Input.Reading], double.PositiveInfinity, ContributionKind.Resolution),
+            new(Sources.Resolution(name), amounts[(int)ReadingModel.Input.Reading], Kind: ContributionKind.Resolution, Shape: InputShape.Rectangular),
             new(_barometer, amounts[(int)ReadingModel.Input.RoomPressure], double.PositiveInfinity, ContributionKind.Weather),
             new(_thermometer, amounts[(int)ReadingModel.Input.RoomTemperature], double.PositiveInfinity, ContributionKind.Weather),
             new(_hygrometer, amounts[(int)ReadingModel.Input.Humidity], double.PositiveInfinity, ContributionKind.Weather),
             new(_gauge, amounts[(int)ReadingModel.Input.TestPressure], double.PositiveInfinity, ContributionKind.Calibration),
-            new(_meterThermometer, amounts[(int)ReadingModel.Input.MeterTemperature], double.PositiveInfinity, ContributionKind.Weather),
-            new(_plenumThermometer, amounts[(int)ReadingModel.Input.PlenumTemperature], double.PositiveInfinity, ContributionKind.Weather),
+            new(meterTemperature is null ? _between : _meterThermometer, amounts[(int)ReadingModel.Input.MeterTemperature], double.PositiveInfinity, ContributionKind.Weather),
+            new(plenumTemperature is not null ? _plenumThermometer : meterTemperature is not null && inlet != MeterInlet.Room ? _between : _blower,
+                amounts[(int)ReadingModel.Input.PlenumTemperature], double.PositiveInfinity, ContributionKind.Weather),
         };
         AddShared(budget, Factor, amounts[(int)ReadingModel.Input.MeterFactor]);
+        foreach (var (source, otherwise) in _assumed)
+        {
+            // What is plausible reaches as far to the other side: a rectangle (JCGM 100:2008, 4.3.7).
+            var moved = model.With(otherwise).Evaluate(values) - area;
+            budget.Add(new(source, moved / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Calibration));
+        }
+
         AddShared(budget, LeakArea, amounts[(int)ReadingModel.Input.LeakArea]);
-        return (new Estimate(area, [.. budget]), flow.MassFlow, MeterLimitWords.Describe(flow.Limits));
+        return (new Estimate(area, [.. budget]), flow.MassFlow, [.. MeterLimitWords.Describe(flow.Limits), .. Warmth(amounts[(int)ReadingModel.Input.PlenumTemperature], plenumTemperature)]);
+
+        IEnumerable<string> Warmth(double amount, Typed? read) => read is null && Math.Abs(amount) > WorthAThermometer * Math.Abs(area)
+            ? ["The blower warms the air it blows, and no thermometer was read in the plenum nor at the meter: the room's stands in, and the doubt allows for the warmth. Read a thermometer in the plenum."]
+            : [];
+    }
+
+    /// <summary>How much warmer or colder the air at the meter and in the plenum may be than what speaks for it, K, standard.</summary>
+    private (double AtMeter, double InPlenum) Apartness(FlowDirection direction, MeterInlet inlet, bool meterRead, bool plenumRead, double testPressure)
+    {
+        var sameAir = inlet != MeterInlet.Room;
+        if (direction == FlowDirection.Draw)
+        {
+            // Drawn air comes from the room and does no work on its way: it keeps its warmth, unless a thermometer says the bench is warmer.
+            return (sameAir && plenumRead ? Apart : 0, 0);
+        }
+
+        // An ideal blower warms the air by this much, a real one by more, and the way to the plenum takes some of it back.
+        var warmth = Room.Temperature * (Math.Pow(1 + testPressure / Room.Pressure, BlownAirExponent) - 1);
+        return (sameAir ? Apart : 0, sameAir && meterRead ? Apart : warmth);
     }
 
     private static double HalfChange(in ReadingModel model, Span<double> values, int input, double uncertainty)

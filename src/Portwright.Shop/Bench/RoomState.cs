@@ -11,6 +11,10 @@ public sealed record RoomState(double Pressure, double Temperature, double Relat
     /// <summary>Half-moist air where nobody measured the humidity: it moves density by 0.5 percent at most at 20 degC.</summary>
     private const double AssumedHumidity = 0.5;
 
+    /// <summary>The same as the physics wants it.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is no air.</exception>
+    public AirState Air => AirState.FromRelativeHumidity(Pressure, Temperature, Math.Clamp(RelativeHumidity, 0, 1));
+
     /// <summary>From a weather reading.</summary>
     /// <exception cref="ArgumentException">A sea-level pressure without an elevation.</exception>
     public static RoomState Of(WeatherReading weather, Kept<BenchCard> bench)

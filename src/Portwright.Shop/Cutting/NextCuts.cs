@@ -34,7 +34,7 @@ public static class NextCuts
         ArgumentNullException.ThrowIfNull(ledger);
         var decided = ledger.All<Advice>().Where(a => a.Fact.Cut == port.Sheet.Cut.Id).ToList();
         return [.. findings
-            .Where(f => f.Suggestion is { Gain.Value: > 0 })
+            .Where(f => f.Suggestion is { Gain.Value: > 0, Pays: true })
             .Select(f => new NextCut(f, f.Suggestion!, f.Suggestion!.Gain.Value * f.Confidence, decided.LastOrDefault(a => Same(a.Fact, f)), TorqueOf(engine, port, f.Suggestion!)))
             .OrderBy(c => c.Decided?.Fact.Decision switch { null or Decision.Accepted => 0, Decision.Postponed => 1, _ => 2 })
             .ThenByDescending(c => (c.Torque?.Value ?? 0) * c.Finding.Confidence)
@@ -128,7 +128,7 @@ public static class NextCuts
         advice.Finding == finding.Rule.Key && advice.Station == finding.Station?.Id && advice.Bearing == finding.Bearing;
 
     private static Estimate Promised(Kept<Advice> advice) => Estimate.Exact(advice.Fact.ExpectedGain).With(new Contribution(
-        $"advice {advice.Id:N}", advice.Fact.GainDoubt, double.PositiveInfinity, ContributionKind.Other));
+        Sources.Advice(advice.Id), advice.Fact.GainDoubt, double.PositiveInfinity, ContributionKind.Other));
 
     /// <summary>Mean difference over the lifts both were tested at within the range: as the expectation was made.</summary>
     private static Estimate? Gained(FlowCurve before, FlowCurve after, double from, double to)

@@ -8,10 +8,7 @@ namespace Portwright.Shop.Diagnosis;
 /// <summary>The guide's page of all findings, written from the catalogue itself.</summary>
 public static class FindingsPage
 {
-    /// <summary>Markdown, lines ended by a line feed.</summary>
-    public static string Text() => Text(Catalogue.All);
-
-    /// <summary>The same of other rules.</summary>
+    /// <summary>Of the rules given: markdown, lines ended by a line feed.</summary>
     public static string Text(IReadOnlyList<FindingRule> rules)
     {
         ArgumentNullException.ThrowIfNull(rules);
@@ -21,9 +18,9 @@ public static class FindingsPage
         Line();
         Line("This page is written from the catalogue itself: it says what the program does, no more and no less.");
         Line();
-        Line(FormattableString.Invariant($"A finding is stated when its probability, computed from the uncertainties of the readings it rests on, is {Confidence.Stated * 100:0} percent or"));
-        Line("more. It names the readings behind it and the one measurement that would decide it best. Where metal is thin, the cut goes");
-        Line("and the finding stays. The program advises; the person with the micrometer decides.");
+        Line(FormattableString.Invariant($"A finding is stated from a chance of {Confidence.Stated * 100:0} in 100 on. The chance is worked out from the readings and their doubt, against the sister ports where"));
+        Line("there are any ([how](../theory/judgement.md), and how often it is wrong). It names the readings behind it and the one measurement that would decide it best.");
+        Line("Where metal is thin, or two instruments disagree, the cut goes and the finding stays. The program advises; the person with the micrometer decides.");
         Line();
         foreach (var rule in rules)
         {
@@ -36,6 +33,11 @@ public static class FindingsPage
             Line($"## {rule.Name}");
             Line();
             Line($"In the record: `{rule.Key}`");
+            if (rule.Prior is { } prior)
+            {
+                Say("Before anything is read", $"{Confidence.InHundred(prior)} ports have it, taken so; our own judgement, no source.");
+            }
+
             Say("What has to be measured", rule.Evidence);
             Say("The test", rule.Test);
             Say("What else could look like it", rule.ElseExplains);

@@ -1,4 +1,6 @@
+using Portwright.Physics.Targets;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 
 namespace Portwright.Shop.Findings;
@@ -7,13 +9,13 @@ namespace Portwright.Shop.Findings;
 /// <remarks>
 /// At a test pressure the bench holds, losses in series add as 1/Ae^2 = 1/(C Aw)^2 + 1/Ap^2, with Aw the valve window, Ae the measured
 /// effective area and Ap the port's. Taking a share phi off the port's part gives Ae' = Ae / sqrt(1 - (1 - x) phi) with
-/// x = (Ae/(C Aw))^2. C = 0.95 is the best a window passes (common practice, no source). It is a first guess, and its doubt says so: the
+/// x = (Ae/(C Aw))^2. C is the best a window passes (<see cref="NamedLimits.BestOfWindow"/>). It is a first guess, and its doubt says so: the
 /// running score of past advice tells how good it is on this shop's ports.
 /// </remarks>
 public static class ExpectedGain
 {
-    /// <summary>The best discharge coefficient of a valve window; common practice, no source.</summary>
-    public const double BestWindow = 0.95;
+    /// <summary>The best discharge coefficient of a valve window, as the register has it.</summary>
+    public static double BestWindow => NamedLimits.BestOfWindow.Limits.High;
 
     /// <summary>Gain of mean flow (m3/s restated) over the tested lifts from <paramref name="fromLift"/> to <paramref name="toLift"/>.</summary>
     /// <param name="port">With a sweep; without valve data the whole loss is the port's.</param>
@@ -50,5 +52,5 @@ public static class ExpectedGain
 
     /// <summary>A share with its doubt, for what is judged and not measured.</summary>
     public static Estimate Judged(double share, double standardUncertainty, string source) =>
-        Estimate.Exact(share).With(new Contribution(source, standardUncertainty, double.PositiveInfinity, ContributionKind.Other));
+        Estimate.Exact(share).With(new Contribution(Sources.Judged(source), standardUncertainty, double.PositiveInfinity, ContributionKind.Other));
 }

@@ -29,6 +29,9 @@ public abstract record FindingRule(string Key, string Name)
     /// <summary>Author, year and title, or <c>common practice, no source</c>.</summary>
     public abstract string Source { get; }
 
+    /// <summary>Chance that a port has it before anything is read, 0 to 1; our own judgement, no source. Null where it is no matter of chance.</summary>
+    public virtual double? Prior => null;
+
     /// <summary>What of it the port shows; nothing where the evidence is missing.</summary>
     public abstract IEnumerable<Finding> Look(PortSurvey port);
 }

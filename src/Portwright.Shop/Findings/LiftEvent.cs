@@ -1,5 +1,7 @@
 using Portwright.Engine.Cam;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Plan;
+using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 
 namespace Portwright.Shop.Findings;
@@ -10,45 +12,33 @@ public static class LiftEvent
     private const int Steps = 60;
 
     /// <summary>
-    /// The plan knows the cam's lift and not its shape. A real cam lies between a haversine (sin^2, slow flanks) and half a sine (full flanks): the
-    /// mean of the two is taken and half their distance is its rectangle's limit. Common practice, no source. Under the lowest tested lift
-    /// the area is taken as growing straight with lift from nothing.
+    /// Over the plan's own lift curve. Where the plan states one of two durations the flanks are assumed: half the distance between the slowest and the steepest
+    /// is a rectangle's limit. Under the lowest tested lift the area is taken as growing straight with lift from nothing.
     /// </summary>
-    /// <param name="camLift">Net lift, m, inside the tested range.</param>
-    /// <returns>m2; null where the curve does not reach the cam's lift.</returns>
-    public static Estimate? MeanArea(FlowCurve curve, double camLift)
+    /// <returns>m2; null where the curve does not reach the cam's highest lift.</returns>
+    public static Estimate? MeanArea(FlowCurve curve, CamInFull cam)
     {
         ArgumentNullException.ThrowIfNull(curve);
-        if (!(camLift > 0) || !curve.Covers(camLift) || curve.LowestLift >= camLift)
+        ArgumentNullException.ThrowIfNull(cam);
+        var highest = cam.Lift.Highest;
+        if (!(highest > 0) || !curve.Covers(highest) || curve.LowestLift >= highest)
         {
             return null;
         }
 
-        var (slow, full) = (Mean(curve, camLift, 2), Mean(curve, camLift, 1));
-        return Estimate.Mean(slow, full).With(new Contribution(
-            "shape of the cam", Math.Abs(full.Value - slow.Value) / 2 / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Other));
+        var mean = Mean(curve, cam.Lift);
+        double[] flanks = [.. cam.Flanks.Select(f => Mean(curve, f).Value), mean.Value];
+        var half = (flanks.Max() - flanks.Min()) / 2;
+        return half > 0 ? mean.With(new Contribution(Sources.CamShape, half / Math.Sqrt(3), Shape: InputShape.Rectangular)) : mean;
     }
 
-    /// <summary>The same over a lift that is known over crank angle; null where the curve does not reach its highest.</summary>
-    public static Estimate? MeanArea(FlowCurve curve, ValveLift lift)
-    {
-        ArgumentNullException.ThrowIfNull(curve);
-        ArgumentNullException.ThrowIfNull(lift);
-        return lift.Highest > 0 && curve.Covers(lift.Highest) && curve.LowestLift < lift.Highest
-            ? Mean(curve, share => lift.At(lift.Opens + share * (lift.Closes - lift.Opens)))
-            : null;
-    }
-
-    private static Estimate Mean(FlowCurve curve, double camLift, double power) => Mean(curve, share => camLift * Math.Pow(Math.Sin(Math.PI * share), power));
-
-    /// <param name="liftAt">Lift (m) at a share of the event, 0 to 1.</param>
-    private static Estimate Mean(FlowCurve curve, Func<double, double> liftAt)
+    private static Estimate Mean(FlowCurve curve, ValveLift cam)
     {
         var lowest = curve.Points.First(p => p.Lift > 0);
         var terms = new (double, Estimate)[Steps];
         for (var i = 0; i < Steps; i++)
         {
-            var lift = Math.Min(liftAt((i + 0.5) / Steps), curve.HighestLift);
+            var lift = Math.Min(cam.At(cam.Opens + (i + 0.5) / Steps * (cam.Closes - cam.Opens)), curve.HighestLift);
             terms[i] = lift < lowest.Lift
                 ? (lift / lowest.Lift / Steps, lowest.EffectiveArea)
                 : (1.0 / Steps, curve.AreaAt(lift)!);

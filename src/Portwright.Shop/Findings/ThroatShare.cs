@@ -1,3 +1,4 @@
+using Portwright.Physics.Targets;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
@@ -12,8 +13,8 @@ namespace Portwright.Shop.Findings;
 /// <param name="Behind">The facts it rests on.</param>
 public sealed record ThroatShare(Estimate Share, double Throat, double Valve, SurveyedStation? Station, IReadOnlyList<Guid> Behind)
 {
-    /// <summary>The usual range; common practice, no source.</summary>
-    public const double Least = 0.85, Most = 0.92;
+    /// <summary>What is usual, by the register.</summary>
+    public static NamedLimit Usual => NamedLimits.ThroatOverValve;
 
     /// <summary>By the measured section at the throat's station (the round of its area) where there is one, else by the diameter written down with the valve; null without a valve.</summary>
     public static ThroatShare? Of(PortSurvey port)
@@ -27,7 +28,7 @@ public sealed record ThroatShare(Estimate Share, double Throat, double Valve, Su
         var calliper = port.Sheet.Bench?.Fact.Doubt.Calliper ?? BenchDoubt.Unknown.Calliper;
         // Named as the window's coefficients name them: one measured valve, one cause of doubt.
         Estimate Length(string what, double metres) => Estimate.Exact(metres).With(
-            new Contribution($"{what} of port {owner.Id:N}", calliper, double.PositiveInfinity, ContributionKind.Geometry));
+            new Contribution(Sources.OfValve(owner.Id, what), calliper, double.PositiveInfinity, ContributionKind.Geometry));
         var head = Length("valve head", valve.HeadDiameter);
         if (port.At(StationRole.Throat) is { Section: { } section } station)
         {
@@ -42,7 +43,7 @@ public sealed record ThroatShare(Estimate Share, double Throat, double Valve, Su
     }
 
     /// <summary>As a porter says it.</summary>
-    public Sentence Words => $"The throat is {Quantity.Length(Throat)} under a valve of {Quantity.Length(Valve)}: {Quantity.Share(Share.Value)}, {(Station is null ? "by the diameter written down" : $"by the section measured at {Station.Letter}")}; usual is {Least * 100:0} to {Most * 100:0}.";
+    public Sentence Words => $"The throat is {Quantity.Length(Throat)} under a valve of {Quantity.Length(Valve)}: {Quantity.Share(Share.Value)}, {(Station is null ? "by the diameter written down" : $"by the section measured at {Station.Letter}")}; usual is {Usual.Said}.";
 
     /// <summary>The measurement that would decide it best.</summary>
     public Sentence Next => Station is null

@@ -1,4 +1,5 @@
 using Portwright.Engine.Cam;
+using Portwright.Physics.Targets;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 using Portwright.Shop.Words;
@@ -14,13 +15,25 @@ public sealed record CamInFull(ValveLift Lift, CamCard? Card, IReadOnlyList<Plan
     /// <summary>The table the curve was made from; empty where a card was.</summary>
     public IReadOnlyList<LiftAtAngle> Table { get; init; } = [];
 
+    /// <summary>Highest lift, stated or assumed.</summary>
+    public PlanFigure Highest => Figures[0];
+
+    /// <summary>Figures of lift and time that nobody stated: with one of two durations the flanks are assumed, and <see cref="Flanks"/> says how much hangs on it.</summary>
+    public IReadOnlyList<PlanFigure> NotStated { get; init; } = [];
+
+    /// <summary>The same cam with flanks as slow and as steep as they may be; empty where the plan states them.</summary>
+    public IReadOnlyList<ValveLift> Flanks { get; init; } = [];
+
     private const double Degree = Math.PI / 180;
 
     /// <summary>What stands in where a card is silent, rad. All common practice, no source.</summary>
     internal const double UsualAt050 = 224 * Degree, SeatBeyond050 = 52 * Degree, UsualIntakeCentre = 108 * Degree, UsualExhaustCentre = 112 * Degree;
 
     /// <summary>Lift over valve diameter where no cam is given: there the curtain is as large as the valve's head.</summary>
-    internal const double UsualLift = 0.25;
+    internal static double UsualLift => NamedLimits.CurtainEqualsHead.Limits.Middle;
+
+    /// <summary>How far off the 52 degrees between seat and .050 may be, rad; judgement, no source.</summary>
+    internal const double FlankSpread = 10 * Degree;
 
     /// <summary>How far lobe and table may differ in highest lift, m.</summary>
     private const double SameLift = 0.00025;
@@ -88,6 +101,18 @@ public sealed record CamInFull(ValveLift Lift, CamCard? Card, IReadOnlyList<Plan
             return null;
         }
 
-        return new CamInFull(lift, card, [lobe, whole, counted, checking, centre]);
+        ValveLift?[] flanks = checking.IsAssumed || whole.IsAssumed ? [Flank(-FlankSpread), Flank(FlankSpread)] : [];
+        return new CamInFull(lift, card, [lobe, whole, counted, checking, centre])
+        {
+            NotStated = [.. lobe.IsAssumed ? [lobe] : Array.Empty<PlanFigure>(), .. checking.IsAssumed && whole.IsAssumed ? [whole] : Array.Empty<PlanFigure>()],
+            Flanks = [.. flanks.OfType<ValveLift>()],
+        };
+
+        ValveLift? Flank(double longer)
+        {
+            // What the plan states stands; the other duration moves.
+            var moved = checking.IsAssumed ? card with { DurationAt050 = card.DurationAt050 - longer } : card with { SeatDuration = card.SeatDuration + longer };
+            return kind == PortKind.Intake ? ValveLift.OfIntake(moved, out _) : ValveLift.OfExhaust(moved, out _);
+        }
     }
 }

@@ -55,6 +55,12 @@ public sealed record PlanInFull(
     /// <summary>Of one cylinder, m3: piston area times the piston's travel.</summary>
     public double Displacement => PistonDemand.PistonArea(Bore.Value) * Throw.Travel;
 
+    /// <summary>Rod over stroke of nearly every engine, from and to; common practice, no source.</summary>
+    public const double ShortRod = 1.4, LongRod = 2.1;
+
+    /// <summary>The same crank with a rod so many strokes long.</summary>
+    public SliderCrank WithRod(double strokes) => new(Stroke.Value, strokes * Stroke.Value, PinOffset.Value);
+
     public CamInFull CamOf(PortKind kind) => kind == PortKind.Intake ? IntakeCam : ExhaustCam;
 
     /// <summary>Every figure, in the order a plan is read.</summary>

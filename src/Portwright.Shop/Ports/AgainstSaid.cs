@@ -20,7 +20,7 @@ internal static class AgainstSaid
             b.TestedFrom < b.TestedTo
                 ? (Sentence)$"{b.Band.Name}, {Quantity.Lift(b.TestedFrom)} to {Quantity.Lift(b.TestedTo)}, less cut {number}"
                 : $"{b.Band.Name}, at {Quantity.Lift(b.TestedFrom)}, less cut {number}",
-            VerdictWords.Said(b.Difference),
+            VerdictWords.Said(b.Difference, budget: PortNumber.LessKey(against, b.Band)),
             VerdictWords.ShapeOf(b.Difference)))]);
     }
 }

@@ -1,36 +1,49 @@
-using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Budgets;
 using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Ports;
 
-/// <summary>Where the doubt comes from: where a better bench would show first.</summary>
-internal static class DoubtSaid
+/// <summary>Where the doubt comes from, number by number: where a better bench would show first, and what another shop would have to believe.</summary>
+public static class DoubtSaid
 {
-    /// <summary>Shares of the variance below this are not told by name.</summary>
-    private const double WorthTelling = 0.05;
+    /// <summary>Stands before the key of the number whose table it is.</summary>
+    public const string BlockOf = "doubt-of-";
 
-    public static Part? Of(PortAtCut port)
+    internal static Part Of(PortAtCut port, BudgetDetail detail)
     {
-        if (port.Sheet is not { Flow.Curve.Points: [.., var top], Bench: { } bench }) return null;
-        var kinds = top.Flow.ByKind().Where(k => k.ShareOfVariance >= WorthTelling);
-        var doubt = bench.Fact.Doubt;
+        var words = new SourceWords(port.Ledger, port.Sheet.Port.Id);
         return new Part("doubt", $"Where the doubt comes from",
-        [
-            new Values("shares", [.. kinds.Select(k => new NamedValue(
-                k.Kind.ToString().ToLowerInvariant(), $"{Name(k.Kind)}, at {Quantity.Lift(top.Lift)}", $"{Quantity.Share(k.ShareOfVariance).About(2)} of the variance, {Quantity.Flow(k.StandardUncertainty).About(2)} standard"))]),
-            new Values("bench-card",
-            [
-                new("set-up", $"set-up scatter", $"{Quantity.Share(doubt.SetUpScatter).About(2)} standard, by the bench card"),
-                new("repeat", $"repeat", $"{Quantity.Share(doubt.RepeatScatter).About(2)} standard, by the bench card"),
-                new("day", $"day to day", $"{Quantity.Share(doubt.Drift).About(2)} standard, by the bench card"),
-            ]),
-        ], Reader.Engineer);
+            [.. PortNumber.Of(port).Where(n => n.IsMain || detail == BudgetDetail.Whole).Select(n => Of(n, words, detail))], Reader.Engineer);
     }
 
-    private static string Name(ContributionKind kind) => kind switch
+    /// <summary>One number by itself: its causes, then what was typed.</summary>
+    public static Document Alone(PortAtCut port, PortNumber number, BudgetDetail detail)
     {
-        ContributionKind.SetUp => "set-up",
-        ContributionKind.Other => "other causes",
-        _ => kind.ToString().ToLowerInvariant(),
-    };
+        ArgumentNullException.ThrowIfNull(port);
+        ArgumentNullException.ThrowIfNull(number);
+        var words = new SourceWords(port.Ledger, port.Sheet.Port.Id);
+        List<Part> parts = [new("doubt", $"Where the doubt comes from", [Of(number, words, detail).Filled()])];
+        if (Typed(number, words) is { Rows.Count: > 0 } typed) parts.Add(new("typed", $"What was typed", [typed.Filled()]));
+        return new Document($"{SheetOf.Title(port.Sheet)}: {number.Name}", SheetOf.Place(port.Sheet), parts, []);
+    }
+
+    private static Table Typed(PortNumber number, SourceWords words) => new(
+        "as-typed",
+        $"As the record has it, letter for letter",
+        [
+            new("of", $"of"), new("typed", $"as typed", Strong: true), new("lift", $"lift"), new("pressure", $"test pressure"), new("moves", $"moves it by", number.Dimension),
+        ],
+        [.. words.Raw(number.Estimate).Select(r => (IReadOnlyList<Cell>)
+        [
+            new(r.Reading.What), new(Sentence.Plain(r.Reading.Typed)), new(Sentence.Plain(r.Reading.Lift)), new(Sentence.Plain(r.Reading.Pressure)),
+            r.Amount is { } amount ? new($"{new Quantity(amount, number.Dimension, Figures: 2, Signed: true)}") : Cell.Empty,
+        ])],
+        $"Moves it by: its own last digit, or the probe's scatter, one standard step. What it shares with others stands above.");
+
+    /// <summary>The table of one number.</summary>
+    public static Table Of(PortNumber number, SourceWords words, BudgetDetail detail)
+    {
+        ArgumentNullException.ThrowIfNull(number);
+        return BudgetTable.Of(BlockOf + number.Key, $"{number.Name.Capital()}: {number.Printed}", Budget.For(number.Estimate, number.Dimension, words), detail);
+    }
 }

@@ -31,7 +31,9 @@ internal static class EngineSaid
         }
 
         if (Targets(engine) is { } targets) blocks.Add(targets);
-        var met = Held(engine).Count(t => t.Answer == TargetAnswer.Within);
+        foreach (var (open, i) in engine.Targets.Where(t => IsHeld(t) && t.Answer is TargetAnswer.Short or TargetAnswer.Over && !t.ToDo.IsEmpty).Select((t, i) => (t, i)))
+            blocks.Add(new Paragraph(FormattableString.Invariant($"target-{i + 1}"), $"{open.What}: {open.Words}"));
+        var met = engine.Targets.Count(t => IsHeld(t) && t.Answer == TargetAnswer.Within);
         if (met > 0) blocks.Add(new Paragraph("met", met == 1 ? $"One target is met." : (Sentence)$"{met} targets are met."));
         return blocks.Count == 0 ? null : new Part("engine", $"In this engine", blocks);
     }
@@ -54,14 +56,14 @@ internal static class EngineSaid
     /// <summary>What is not yet as wanted; flow over lift is left to its curve.</summary>
     private static Table? Targets(PortInEngine engine)
     {
-        EngineTarget[] open = [.. Held(engine).Where(t => t.Answer != TargetAnswer.Within)];
+        (EngineTarget Target, int Index)[] open = [.. engine.Targets.Select((t, i) => (t, i)).Where(t => IsHeld(t.t) && t.t.Answer != TargetAnswer.Within)];
         return open.Length == 0 ? null : new Table(
             "targets",
             $"What the engine asks",
             [new("what", $"what"), new("wanted", $"wanted"), new("measured", $"measured or planned", Strong: true), new("answer", $"")],
-            [.. open.Select(t => (IReadOnlyList<Cell>)[new(t.What), new(t.WantedSaid), new(t.MeasuredSaid), new(Sentence.Plain(t.AnswerWords))])],
+            [.. open.Select(t => (IReadOnlyList<Cell>)[new(t.Target.What), new(t.Target.WantedSaid), new(t.Target.MeasuredBy(PortNumber.TargetKey(t.Index))), new(Sentence.Plain(t.Target.AnswerWords))])],
             Sentence.Empty);
     }
 
-    private static IEnumerable<EngineTarget> Held(PortInEngine engine) => engine.Targets.Where(t => t.Answer != TargetAnswer.None && t.Dimension != Dimension.VolumeFlow);
+    private static bool IsHeld(EngineTarget target) => target.Answer != TargetAnswer.None && target.Dimension != Dimension.VolumeFlow;
 }

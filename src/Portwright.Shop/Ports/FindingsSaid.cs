@@ -31,6 +31,39 @@ public static class FindingsSaid
                 [.. port.Findings.Select(f => f.Rule).DistinctBy(r => r.Key).SelectMany(r => new Block[] { RestsOn(r), Before(r) })], Reader.Engineer);
     }
 
+    /// <summary>The few readings that change most of the next decision for their time, the quickest first.</summary>
+    public static Part? ReadNext(PortAtCut port)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        return port.Readings.Count == 0 ? null : new Part("read-next", $"Read next", [new Values("readings", [.. port.Readings.Select((r, i) => new NamedValue(
+            FormattableString.Invariant($"reading-{i + 1}"),
+            Sentence.Plain(FormattableString.Invariant($"{r.Minutes:0} {(r.Minutes == 1 ? "minute" : "minutes")}")),
+            $"{r.What} {r.Changes}"))])]);
+    }
+
+    /// <summary>Every rule that spoke with its chance, also below what is stated, and what each rests on before any reading.</summary>
+    public static Part? Weighed(PortAtCut port)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        return port.Spoken.Count == 0 ? null : new Part("weighed", $"All that was weighed",
+        [
+            .. SetSaid.Of([port])?.Blocks ?? [],
+            new Paragraph("stated", $"Everything that was looked for, the likeliest first, with its chance after the readings and before any. What stands is stated from {Quantity.Ratio(Confidence.Stated)} on; what lies far under it is not so. How chances are worked out and how often they are wrong: docs/theory/judgement.md."),
+            new Values("chances", [.. port.Spoken.OrderByDescending(f => f.Confidence).Select((f, i) => new NamedValue(
+                FormattableString.Invariant($"{i + 1}-{f.Rule.Key}"),
+                f.Bearing is { } hours ? (Sentence)$"{f.Title}, {Bearings.Words(hours)}" : $"{f.Title}",
+                $"{Chance(f.Confidence)}{(f.Rule.Prior is { } prior ? (Sentence)$", before {Quantity.Ratio(prior)}" : Sentence.Empty)}. {f.Sentence}"))]),
+        ], Reader.Engineer);
+    }
+
+    /// <summary>No chance is nothing or all.</summary>
+    private static Sentence Chance(double chance) => chance switch
+    {
+        < 0.001 => $"Under {Quantity.Ratio(0.001)}",
+        > 0.999 => $"Over {Quantity.Ratio(0.999)}",
+        _ => $"{Quantity.Ratio(chance)}",
+    };
+
     /// <summary>The findings as they are said: what to leave alone, faults of the measurement, what to cut.</summary>
     public static IReadOnlyList<(Finding Finding, FindingSaid Said)> InOrder(PortAtCut port)
     {
@@ -70,9 +103,15 @@ public static class FindingsSaid
         {
             var torque = NextCuts.TorqueOf(port.Engine.Answer, port.Survey, cut);
             Sentence worth = torque is null ? Sentence.Empty : $", {Quantity.Difference(torque, Dimension.Torque)} over the range";
-            then.Add($"{(cut.ReachesWall < 0 ? "What to do" : "Next cut")}: {cut.What} Expected {Quantity.Difference(cut.Gain, Dimension.VolumeFlow)}{worth}, lift {Quantity.Lift(cut.FromLift)} to {Quantity.Lift(cut.ToLift)}.");
+            Sentence expected = $"Expected {Quantity.Difference(cut.Gain, Dimension.VolumeFlow)}{worth}, lift {Quantity.Lift(cut.FromLift)} to {Quantity.Lift(cut.ToLift)}.";
+            then.Add(cut.Pays ? (Sentence)$"Next cut: {cut.What} {expected}" : $"Could be cut: {cut.What} {expected} It may well bring nothing: no next cut.");
+            if (!cut.SoundFirst.IsEmpty) then.Add(cut.SoundFirst);
             if (port.Cuts.FirstOrDefault(c => c.Finding == finding)?.Decided is { Fact: var decided })
                 then.Add(decided.Reason.Length > 0 ? (Sentence)$"{decided.Decision.ToString()}: {decided.Reason}" : $"{decided.Decision.ToString()}.");
+        }
+        else if (!finding.Instead.IsEmpty)
+        {
+            then.Add($"What to do: {finding.Instead}");
         }
         else if (!finding.NextObservation.IsEmpty)
         {

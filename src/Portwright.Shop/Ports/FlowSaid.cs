@@ -18,14 +18,14 @@ internal static class FlowSaid
         var rows = new List<NamedValue>
         {
             sheet.Cam is { Flow: { } atCam } cam
-                ? new("at-cam-lift", $"at the cam's lift {Quantity.Lift(cam.Lift)}", $"{Quantity.Flow(atCam)}")
-                : new("at-highest-lift", $"at {Quantity.Lift(flow.Curve.HighestLift)}, the highest tested", $"{Quantity.Flow(flow.Curve.Points[^1].Flow)}"),
+                ? new("at-cam-lift", $"at the cam's lift {Quantity.Lift(cam.Lift)}", $"{Quantity.Flow(atCam).By(PortNumber.FlowKey(AsTested(flow, cam.Lift)))}")
+                : new("at-highest-lift", $"at {Quantity.Lift(flow.Curve.HighestLift)}, the highest tested", $"{Quantity.Flow(flow.Curve.Points[^1].Flow).By(PortNumber.FlowKey(flow.Curve.HighestLift))}"),
         };
-        if (sheet.Mean is { } mean) rows.Add(new("mean", $"mean from {Quantity.Lift(mean.From)} to {Quantity.Lift(mean.To)}", $"{Quantity.Flow(mean.Flow)}"));
+        if (sheet.Mean is { } mean) rows.Add(new("mean", $"mean from {Quantity.Lift(mean.From)} to {Quantity.Lift(mean.To)}", $"{Quantity.Flow(mean.Flow).By(PortNumber.MeanKey)}"));
         foreach (var against in new[] { sheet.AgainstLast, sheet.AgainstFirst }.OfType<CutComparison>())
         {
             var number = against.Last.Cut.Fact.Number;
-            rows.Add(new($"against-cut-{number}", $"whole curve against cut {number}{(against == sheet.AgainstFirst ? ", the first tested" : "")}", VerdictWords.Said(against.Curves.WholeCurve), VerdictWords.ShapeOf(against.Curves.WholeCurve)));
+            rows.Add(new($"against-cut-{number}", $"whole curve against cut {number}{(against == sheet.AgainstFirst ? ", the first tested" : "")}", VerdictWords.Said(against.Curves.WholeCurve, budget: PortNumber.LessKey(against)), VerdictWords.ShapeOf(against.Curves.WholeCurve)));
         }
 
         return new Part("flow", $"What flows", [new Values("headline", rows), new Paragraph("basis", Basis(flow))]);
@@ -57,11 +57,11 @@ internal static class FlowSaid
         if (against is not null) columns.AddRange([new("less", $"less cut {against.Last.Cut.Fact.Number}", Dimension.VolumeFlow), new("verdict", $"verdict")]);
         var rows = flow.Curve.Points.Select(p =>
         {
-            List<Cell> row = [new($"{Quantity.Lift(p.Lift)}"), new($"{Quantity.Flow(p.Flow)}")];
+            List<Cell> row = [new($"{Quantity.Lift(p.Lift)}"), new($"{Quantity.Flow(p.Flow).By(PortNumber.FlowKey(p.Lift))}")];
             if (against is not null)
             {
                 row.AddRange(against.Curves.Lifts.FirstOrDefault(l => LiftGroups.Same(l.Lift, p.Lift))?.Difference is { } less
-                    ? [new($"{Quantity.Difference(less.Of, Dimension.VolumeFlow)}"), new(Sentence.Plain(VerdictWords.Of(less)), VerdictWords.ShapeOf(less))]
+                    ? [new($"{Quantity.Difference(less.Of, Dimension.VolumeFlow).By(PortNumber.LessKey(against, p.Lift))}"), new(Sentence.Plain(VerdictWords.Of(less)), VerdictWords.ShapeOf(less))]
                     : [Cell.Empty, Cell.Empty]);
             }
 
@@ -77,8 +77,8 @@ internal static class FlowSaid
         var points = flow.Curve.Points;
         var most = points.MaxBy(p => p.Flow.Value)!;
         Sentence words = points.Count == 1
-            ? (Sentence)$"One lift read, {Quantity.Lift(points[0].Lift)}: {Quantity.Flow(points[0].Flow)}."
-            : $"{points.Count} lifts read from {Quantity.Lift(points[0].Lift)} to {Quantity.Lift(points[^1].Lift)}; most at {Quantity.Lift(most.Lift)}, {Quantity.Flow(most.Flow)}.";
+            ? (Sentence)$"One lift read, {Quantity.Lift(points[0].Lift)}: {Quantity.Flow(points[0].Flow).By(PortNumber.FlowKey(points[0].Lift))}."
+            : $"{points.Count} lifts read from {Quantity.Lift(points[0].Lift)} to {Quantity.Lift(points[^1].Lift)}; most at {Quantity.Lift(most.Lift)}, {Quantity.Flow(most.Flow).By(PortNumber.FlowKey(most.Lift))}.";
         if (sheet.AgainstLast is { } against)
         {
             var counts = against.Curves.Lifts.GroupBy(l => VerdictWords.Of(l.Difference)).Select(g => (Sentence)$"{g.Key} at {g.Count()}");
@@ -87,6 +87,9 @@ internal static class FlowSaid
 
         return words;
     }
+
+    /// <summary>The lift as it was tested where it was, so that both name one number.</summary>
+    private static double AsTested(CutFlow flow, double lift) => flow.Curve.PointAt(lift)?.Lift ?? lift;
 
     public static string Count(int number, string one) => number == 1 ? $"1 {one}" : FormattableString.Invariant($"{number} {one}s");
 }

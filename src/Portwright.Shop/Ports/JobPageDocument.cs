@@ -23,7 +23,8 @@ public static class JobPageDocument
         if (fact.Notes.Length > 0) whose.Add(new("notes", $"notes", Sentence.Plain(fact.Notes)));
         List<Part> parts = [];
         if (whose.Count > 0) parts.Add(new("job", $"This job", [new Values("of", whose)]));
-        parts.Add(new("ports", $"Its ports", [Ports(ledger, job, sheets)]));
+        parts.Add(new("ports", $"Its ports", [Ports(ledger, job, sheets), .. Found(sheets)]));
+        if (SetSaid.Of(sheets) is { } set) parts.Add(set);
         if (Common(sheets) is { Count: > 0 } cautions)
             parts.Add(new("cautions", $"Take care", [.. cautions.Select((c, i) => new Caution(FormattableString.Invariant($"caution-{i + 1}"), c))]));
         List<NamedValue> fields = [new("job", $"job", Sentence.Plain(fact.Name)), new("customer", $"customer", customer), new("program", $"program", Sentence.Plain(SheetOf.Program))];
@@ -49,33 +50,53 @@ public static class JobPageDocument
 
     private static Table Ports(Ledger ledger, Guid job, IReadOnlyList<PortAtCut> sheets) => new(
         "ports",
-        $"Flow at the cam's lift where it was tested, else at the highest tested; the whole curve against the first cut tested",
+        $"Flow at the cam's lift where it was tested, else at the highest tested; the whole curve against the first cut tested (its number)",
         [
-            new("head", $"head"), new("port", $"port"), new("cut", $"cut"), new("lift", $"lift", Dimension.Lift), new("flow", $"flow", Dimension.VolumeFlow, Strong: true),
-            new("less", $"less the first", Dimension.VolumeFlow), new("verdict", $"verdict"), new("stop", $"leave alone"), new("again", $"measure again"), new("cuts", $"to cut"),
+            new("port", $"port"), new("cut", $"cut"), new("lift", $"lift", Dimension.Lift), new("flow", $"flow", Dimension.VolumeFlow, Strong: true),
+            new("less", $"less the first", Dimension.VolumeFlow), new("verdict", $"verdict"),
         ],
         [
             .. ledger.HeadsOf(job).SelectMany(h => ledger.PortsOf(h.Id).Select(p =>
                 Row(h.Fact, p.Fact, sheets.FirstOrDefault(s => s.Sheet.Port.Id == p.Id)))),
         ],
-        $"The last three columns count findings; each port's sheet says them.");
+        Sentence.Empty);
 
-    private static IReadOnlyList<Cell> Row(Head head, Port port, PortAtCut? at)
+    private static List<Cell> Row(Head head, Port port, PortAtCut? at)
     {
-        List<Cell> row = [new(Sentence.Plain(head.Name)), new(Sentence.Plain(port.Name))];
+        List<Cell> row = [new($"{head.Name} {port.Name}")];
         if (at?.Sheet is not { Flow: { } flow } sheet)
         {
             row.Add(new(at is null ? (Sentence)$"not started" : $"{at.Sheet.Cut.Fact.Number}, not swept"));
-            return [.. row, .. Enumerable.Repeat(Cell.Empty, 7)];
+            return [.. row, .. Enumerable.Repeat(Cell.Empty, 4)];
         }
 
         var (lift, flows) = sheet.Cam is { Flow: { } atCam } cam ? (cam.Lift, atCam) : (flow.Curve.HighestLift, flow.Curve.Points[^1].Flow);
         row.AddRange([new($"{sheet.Cut.Fact.Number}"), new($"{Quantity.Lift(lift)}"), new($"{Quantity.Flow(flows)}")]);
         var first = sheet.AgainstFirst ?? sheet.AgainstLast;
         row.AddRange(first?.Curves.WholeCurve is { } less
-            ? [new($"{Quantity.Difference(less.Of, Dimension.VolumeFlow, less.Level)}"), new($"{VerdictWords.Of(less)}, against cut {first.Last.Cut.Fact.Number}", VerdictWords.ShapeOf(less))]
+            ? [new($"{Quantity.Difference(less.Of, Dimension.VolumeFlow, less.Level)}"), new($"{VerdictWords.Of(less)} (cut {first.Last.Cut.Fact.Number})", VerdictWords.ShapeOf(less))]
             : [Cell.Empty, Cell.Empty]);
-        return [.. row, Number(at, f => f.Kind == FindingKind.Stop), Number(at, f => f.Kind == FindingKind.Measurement), Number(at, f => f.Suggestion is not null)];
+        return row;
+    }
+
+    /// <summary>How much was found in each port that anything was found in.</summary>
+    private static IEnumerable<Block> Found(IReadOnlyList<PortAtCut> sheets)
+    {
+        var found = sheets.Where(s => s.Findings.Count > 0).ToList();
+        if (found.Count == 0) return [];
+        return
+        [
+            new Table(
+                "findings",
+                $"What was found: each port's sheet says it",
+                [new("port", $"port"), new("found", $"findings", Strong: true), new("stop", $"leave alone"), new("again", $"measure again"), new("cuts", $"to cut")],
+                [.. found.Select(s => (IReadOnlyList<Cell>)
+                [
+                    new($"{s.Sheet.Head.Fact.Name} {s.Sheet.Port.Fact.Name}"), Number(s, _ => true),
+                    Number(s, f => f.Kind == FindingKind.Stop), Number(s, f => f.Kind == FindingKind.Measurement), Number(s, f => f.Suggestion is not null),
+                ])],
+                Sentence.Empty),
+        ];
     }
 
     private static Cell Number(PortAtCut port, Func<Finding, bool> counts) => port.Findings.Count(counts) is > 0 and var n ? new($"{n}") : Cell.Empty;

@@ -2,6 +2,7 @@ using Portwright.Engine.Runs;
 using Portwright.Shop.Cutting;
 using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Findings;
+using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Runs;
 using Portwright.Shop.Sheets;
@@ -15,10 +16,17 @@ namespace Portwright.Shop.Ports;
 /// <param name="Cuts">What could be cut next, the same findings with what was decided on them.</param>
 /// <param name="Scores">How past advice on this port did.</param>
 /// <param name="Engine">The port in its job's engine, as far as it was run.</param>
+/// <param name="Ledger">The record it was worked out of, for whoever asks what a number rests on.</param>
 public sealed record PortAtCut(
-    PortSurvey Survey, IReadOnlyList<Finding> Findings, IReadOnlyList<NextCut> Cuts, IReadOnlyList<AdviceScore> Scores, PortInEngine Engine)
+    PortSurvey Survey, IReadOnlyList<Finding> Findings, IReadOnlyList<NextCut> Cuts, IReadOnlyList<AdviceScore> Scores, PortInEngine Engine, Ledger Ledger)
 {
     public PortSheet Sheet => Survey.Sheet;
+
+    /// <summary>Everything any rule says with its chance, below what is stated too.</summary>
+    public IReadOnlyList<Finding> Spoken { get; init; } = [];
+
+    /// <summary>What to read next: the few readings that change most of the next decision for their time.</summary>
+    public IReadOnlyList<NextReading> Readings { get; init; } = [];
 
     /// <summary>A cut of a port; the port's latest where none is named.</summary>
     /// <param name="kept">The engine runs kept so far; nothing is run here.</param>
@@ -28,8 +36,14 @@ public sealed record PortAtCut(
         ArgumentNullException.ThrowIfNull(reductions);
         var survey = PortSurvey.Of(reductions, port, cut);
         var engine = PortInEngine.Of(reductions, survey, kept);
-        var found = PortFindings.Of(survey);
+        var spoken = PortFindings.Spoken(survey).ToList();
+        if (new NothingWorthCutting().Conclude(survey, spoken, engine.Targets) is { } stop)
+        {
+            spoken.Add(stop);
+        }
+
+        var found = PortFindings.Stated(spoken);
         var cuts = NextCuts.Of(survey, found, reductions.Ledger, engine.Answer);
-        return new(survey, NextCuts.Ranked(found, cuts), cuts, NextCuts.Score(reductions, port), engine);
+        return new(survey, NextCuts.Ranked(found, cuts), cuts, NextCuts.Score(reductions, port), engine, reductions.Ledger) { Spoken = spoken, Readings = NextReadings.Of(survey, spoken, cuts) };
     }
 }

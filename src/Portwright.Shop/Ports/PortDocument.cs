@@ -1,3 +1,4 @@
+using Portwright.Shop.Budgets;
 using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Ports;
@@ -9,7 +10,8 @@ namespace Portwright.Shop.Ports;
 public static class PortDocument
 {
     /// <param name="printed">The day it is laid out, stated beside the day of the test; null where no day is told.</param>
-    public static Document Of(PortAtCut port, DateOnly? printed = null)
+    /// <param name="doubt">How far the budgets are told; programs want every cause.</param>
+    public static Document Of(PortAtCut port, DateOnly? printed = null, BudgetDetail doubt = BudgetDetail.Main)
     {
         ArgumentNullException.ThrowIfNull(port);
         Part?[] parts =
@@ -17,6 +19,7 @@ public static class PortDocument
             SheetOf.What(port, printed),
             FlowSaid.Of(port),
             FindingsSaid.Of(port),
+            FindingsSaid.ReadNext(port),
             FlowSaid.OverLift(port),
             RemarksSaid.Cautions(port),
             AgainstSaid.Of(port),
@@ -28,8 +31,9 @@ public static class PortDocument
             ShapeSaid.RoundEach(port),
             ReadingsSaid.Of(port),
             WindowSaid.Of(port),
-            DoubtSaid.Of(port),
+            DoubtSaid.Of(port, doubt),
             FindingsSaid.Why(port),
+            FindingsSaid.Weighed(port),
             EngineSaid.ForTheEngineer(port),
         ];
         return new Document(

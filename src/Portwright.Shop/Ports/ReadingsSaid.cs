@@ -1,4 +1,5 @@
 using Portwright.Physics.TestPiece;
+using Portwright.Shop.Budgets;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Units;
 using Portwright.Shop.Words;
@@ -17,7 +18,7 @@ internal static class ReadingsSaid
             [
                 new($"{r.Number}"),
                 new($"{Quantity.Lift(r.Reading.Lift)}"),
-                new(Sentence.Plain(AsTyped(r.Reading, r.Sweep))),
+                new(Sentence.Plain(AsTyped.Of(r.Reading.Reading.Fact.Reading, r.Reading.Reading.Fact.Range.Length > 0 ? r.Reading.Reading.Fact.Range : r.Sweep.Sweep.Fact.Range) + Temperatures(r.Reading.Reading.Fact))),
                 new($"{Quantity.Pressure(r.Reading.TestPressure)}"),
                 new(Sentence.Plain(r.Sweep.Sweep.Fact.Direction == FlowDirection.Draw ? "drawn" : "blown")),
             ]);
@@ -31,15 +32,9 @@ internal static class ReadingsSaid
             Sentence.Empty), Restated(flow)], Reader.Engineer);
     }
 
-    /// <summary><c>54.2 % of range middle</c>: what was typed, with the unit where the typing left it out, and the range it belongs to.</summary>
-    private static string AsTyped(Reduction.ReducedReading reading, ReducedSweep sweep)
-    {
-        var typed = reading.Reading.Fact.Reading;
-        var text = typed.Text.Trim();
-        var range = reading.Reading.Fact.Range.Length > 0 ? reading.Reading.Fact.Range : sweep.Sweep.Fact.Range;
-        var number = typed.Unit.Length == 0 || text.EndsWith(typed.Unit, StringComparison.OrdinalIgnoreCase) ? text : $"{text} {typed.Unit}";
-        return typed.Unit == "%" ? $"{number} of range {range}" : $"{number} on range {range}";
-    }
+    /// <summary>Plenum and meter, where they were read: <c>, plenum 31 °C</c>.</summary>
+    private static string Temperatures(Record.FlowReading fact) =>
+        (fact.PlenumTemperature is { } plenum ? $", plenum {plenum.WithUnit}" : "") + (fact.MeterTemperature is { } meter ? $", meter {meter.WithUnit}" : "");
 
     /// <summary>What the readings come to, and what the plain rule would make of them.</summary>
     private static Table Restated(CutFlow flow) => new(
@@ -51,7 +46,7 @@ internal static class ReadingsSaid
         ],
         [.. flow.Curve.Points.Select(p => (IReadOnlyList<Cell>)
         [
-            new($"{Quantity.Lift(p.Lift)}"), new($"{p.Readings.Count}"), new($"{Quantity.Of(p.EffectiveArea, Dimension.Area)}"), new($"{Quantity.Flow(p.Flow)}"), new($"{Quantity.Flow(p.PlainRuleFlow)}"),
+            new($"{Quantity.Lift(p.Lift)}"), new($"{p.Readings.Count}"), new($"{Quantity.Of(p.EffectiveArea, Dimension.Area)}"), new($"{Quantity.Flow(p.Flow).By(PortNumber.FlowKey(p.Lift))}"), new($"{Quantity.Flow(p.PlainRuleFlow)}"),
         ])],
         $"The effective area is that of a loss-free nozzle which passes as much. The plain square-root rule forgets that air expands: it stands here to compare with other shops' sheets.");
 }

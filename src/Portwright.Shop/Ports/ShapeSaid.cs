@@ -48,7 +48,7 @@ internal static class ShapeSaid
             [
                 new(Sentence.Plain(s.Name)),
                 new($"{Quantity.Length(s.Distance)}"),
-                new($"{Quantity.Of(s.Section!.Area, Dimension.Area)}"),
+                new($"{Quantity.Of(s.Section!.Area, Dimension.Area).By(PortNumber.SectionKey(s))}"),
                 valve is null ? Cell.Empty : new($"{Quantity.Share(AreaSchedule.ShareOfValve(s.Section.Area.Value, valve.HeadDiameter)).About(2)}"),
                 survey.StreamAt(s.Section) is { } stream ? new($"{Quantity.Speed(stream.Speed).About(3)}") : Cell.Empty,
                 s.Ring?.Map is { } map ? new($"{map.UniformityIndex:0.00}") : Cell.Empty,

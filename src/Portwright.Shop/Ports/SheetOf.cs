@@ -42,7 +42,7 @@ public static class SheetOf
             Row("throat", $"throat", $"{Quantity.Length(valve.ThroatDiameter)}, {Quantity.Share(valve.ThroatDiameter / valve.HeadDiameter)} of the valve by diameter");
         }
 
-        if (port.Survey.PortVolume is { } volume) Row("volume", $"port volume", $"{Quantity.Of(volume, Dimension.Volume)} by burette");
+        if (port.Survey.PortVolume is { } volume) Row("volume", $"port volume", $"{Quantity.Of(volume, Dimension.Volume).By(PortNumber.VolumeKey)} by burette");
         return new Part("sheet", $"This sheet", [new Values("of", rows)]);
     }
 

@@ -12,7 +12,7 @@ public static class StationSaid
         ArgumentNullException.ThrowIfNull(station);
         ArgumentNullException.ThrowIfNull(survey);
         List<Sentence> words = [$"Section {station.Name}", $"{Quantity.Length(station.Distance)} from the flange"];
-        words.Add(station.Section is { } section ? (Sentence)$"area {Quantity.Of(section.Area, Dimension.Area)}"
+        words.Add(station.Section is { } section ? (Sentence)$"area {Quantity.Of(section.Area, Dimension.Area).By(PortNumber.SectionKey(station))}"
             : station.SectionProblem.Length > 0 ? (Sentence)$"its numbers make no section" : $"section not measured yet");
         if (station.Section is not null && survey.Schedule?.Smallest is { } least && least.Distance == station.Distance) words.Add($"the smallest");
         Count(station.Rings.Count, "ring");

@@ -23,6 +23,10 @@ public sealed record BenchCard(
 {
     /// <summary>The range of that name, or null.</summary>
     public RangeCard? RangeNamed(string name) => Ranges.FirstOrDefault(r => r.Name.Equals(name, StringComparison.OrdinalIgnoreCase));
+
+    /// <summary>True where a plate read on one range says how the other stands: they are the same, or share an instrument.</summary>
+    public bool SpeaksFor(string range, string other) => range.Equals(other, StringComparison.OrdinalIgnoreCase)
+        || (RangeNamed(range) is { } one && RangeNamed(other) is { } two && one.SharesInstrumentWith(two));
 }
 
 /// <summary>One range of the bench: a meter and how finely it is read.</summary>
@@ -31,6 +35,7 @@ public sealed record BenchCard(
 /// <param name="Accuracy">Standard uncertainty of the meter's flow as a share, where no calibration says better.</param>
 /// <param name="DrawInlet">Where the meter takes its air when drawing.</param>
 /// <param name="BlowInlet">Where it does when blowing.</param>
+/// <param name="Instrument">The tube or gauge it is read on, by a name that all ranges on it share: the check of one speaks for the others. Empty: its own.</param>
 public sealed record RangeCard(
     string Name,
     MeterCard Meter,
@@ -38,7 +43,13 @@ public sealed record RangeCard(
     double Resolution,
     double Accuracy,
     MeterInlet DrawInlet = MeterInlet.Plenum,
-    MeterInlet BlowInlet = MeterInlet.PlenumPlusDifferential);
+    MeterInlet BlowInlet = MeterInlet.PlenumPlusDifferential,
+    string Instrument = "")
+{
+    /// <summary>True where both are read on one instrument that is named.</summary>
+    public bool SharesInstrumentWith(RangeCard other) =>
+        Instrument.Length > 0 && other is not null && Instrument.Equals(other.Instrument, StringComparison.OrdinalIgnoreCase);
+}
 
 /// <summary>A check plate: a hole of certified size to prove the bench with.</summary>
 /// <param name="EffectiveArea">Certified effective area, m2.</param>
@@ -112,15 +123,19 @@ public sealed record PlenumPlateCard(double Diameter, double DischargeCoefficien
 /// <param name="FullScaleFlow">m3/s of calibration air at the full mark.</param>
 /// <param name="CalibrationPressure">Test pressure it was calibrated at, Pa.</param>
 /// <param name="FullScaleDifferential">Differential at the full mark, Pa.</param>
-/// <param name="CalibrationAir">The room's air at its calibration; null: standard air.</param>
+/// <param name="CalibrationAir">The room's air at its calibration; null: not stated, and standard air is assumed.</param>
 /// <param name="Tube">The tube its scale lies along, where a length is read off it instead of percent.</param>
+/// <param name="PressureAssumed"><see cref="CalibrationPressure"/> was not stated: the usual one stands in.</param>
+/// <param name="DifferentialAssumed"><see cref="FullScaleDifferential"/> was not stated: the usual one stands in.</param>
 public sealed record PercentCard(
     double FullScaleFlow,
     double CalibrationPressure,
     RangeScale Scale,
     double FullScaleDifferential,
     AirCard? CalibrationAir = null,
-    TubeCard? Tube = null) : MeterCard;
+    TubeCard? Tube = null,
+    bool PressureAssumed = false,
+    bool DifferentialAssumed = false) : MeterCard;
 
 /// <summary>A laminar element.</summary>
 /// <param name="FlowAtReference">Volume flow (m3/s) at the reference differential.</param>
@@ -144,8 +159,16 @@ public sealed record TubeCard(double FluidDensity, double Angle, double WellArea
 
 /// <summary>A dated calibration of one range from readings through check plates.</summary>
 /// <param name="Leak">The reading with the opening closed off; null when no leak test was made with the calibration.</param>
+/// <param name="BeforeWork">Made before the first reading of its day though typed after it; else it counts for what was read after it was typed.</param>
 public sealed record Calibration(
-    Guid Bench, string Range, DateOnly Date, IReadOnlyList<PlateReading> Readings, RoomAir Air, string Notes = "", PlateReading? Leak = null) : Fact
+    Guid Bench,
+    string Range,
+    DateOnly Date,
+    IReadOnlyList<PlateReading> Readings,
+    RoomAir Air,
+    string Notes = "",
+    PlateReading? Leak = null,
+    bool BeforeWork = false) : Fact
 {
     public override bool IsMeasured => true;
 }
@@ -156,15 +179,28 @@ public sealed record PlateReading(string Plate, string Range, Typed Reading, Typ
 /// <summary>The room's air as typed for a check: barometer (station), temperature, relative humidity.</summary>
 public sealed record RoomAir(Typed Barometer, Typed Temperature, Typed? RelativeHumidity);
 
-/// <summary>Leak test and check plate before work.</summary>
+/// <summary>Leak test and check plate: before work, and as often as one likes in the day, each a check of its own.</summary>
 /// <param name="Leak">The reading with the opening closed off; null when the leak test was not made.</param>
-public sealed record MorningCheck(Guid Bench, DateOnly Date, RoomAir Air, PlateReading? Leak, IReadOnlyList<PlateReading> Plates, string Notes = "") : Fact
+/// <param name="BeforeWork">Made before the first reading of its day though typed after it; else it was made when it was typed.</param>
+public sealed record MorningCheck(
+    Guid Bench, DateOnly Date, RoomAir Air, PlateReading? Leak, IReadOnlyList<PlateReading> Plates, string Notes = "", bool BeforeWork = false) : Fact
 {
     public override bool IsMeasured => true;
 }
 
 /// <summary>One head put up again and again: groups of readings, a group a set-up, to tell set-up scatter from repeat scatter.</summary>
-public sealed record SetUpStudy(Guid Bench, DateOnly Date, string Head, IReadOnlyList<IReadOnlyList<Typed>> SetUps) : Fact
+/// <param name="Range">The range it was read on; empty in a study written down before it was asked for.</param>
+/// <param name="TestPressure">Null: the pressure the bench card restates at.</param>
+/// <param name="Air">The room's air; null: standard air.</param>
+public sealed record SetUpStudy(
+    Guid Bench,
+    DateOnly Date,
+    string Head,
+    IReadOnlyList<IReadOnlyList<Typed>> SetUps,
+    string Range = "",
+    Typed? TestPressure = null,
+    FlowDirection Direction = FlowDirection.Draw,
+    RoomAir? Air = null) : Fact
 {
     public override bool IsMeasured => true;
 }

@@ -24,7 +24,7 @@ public enum Steadiness
 
 /// <summary>A flag held in the port at a place.</summary>
 /// <param name="Bearing">Clock hour as the record keeps it; null in the middle.</param>
-/// <param name="Lean">Clock hour the flag's tip leans to, towards the lower pressure; null where it lies along the centreline.</param>
+/// <param name="Lean">Clock hour the flag's tip leans to: the air crosses the port that way where it is held. Null where it lies along the centreline.</param>
 public sealed record FlagReading(
     Guid Cut, Guid Station, double? Bearing, Typed Lift, Typed TestPressure, Steadiness Steadiness, double? Lean = null, string Notes = "") : Fact
 {

@@ -79,8 +79,15 @@ public sealed class Ledger
     public DateOnly DayOf<T>(Kept<T> kept)
         where T : Fact
     {
+        return DateOnly.FromDateTime(FirstWritten(kept).DateTime);
+    }
+
+    /// <summary>When a thing was first written down; one that is only tried and not saved yet, as its entry says.</summary>
+    public DateTimeOffset FirstWritten<T>(Kept<T> kept)
+        where T : Fact
+    {
         ArgumentNullException.ThrowIfNull(kept);
-        return DateOnly.FromDateTime(_entries[kept.Sequence - 1].At.DateTime);
+        return kept.Sequence <= _entries.Count ? _entries[kept.Sequence - 1].At : kept.Entry.At;
     }
 
     public IReadOnlyList<Kept<Head>> HeadsOf(Guid job) =>

@@ -57,8 +57,8 @@ public sealed record Fitting(FlowDirection Direction, string Fitted, double? Bor
 /// <summary>One number read off the bench at one lift, as it was read.</summary>
 /// <param name="Reading">The meter's number in the range's own unit.</param>
 /// <param name="TestPressure">Where it was not the sweep's.</param>
-/// <param name="MeterTemperature">Air temperature at the meter, where measured; else the room's.</param>
-/// <param name="PlenumTemperature">Air temperature ahead of the port when blowing, where measured; else the room's.</param>
+/// <param name="MeterTemperature">Air temperature at the meter, where measured; else the plenum's where the meter takes its air, else the room's.</param>
+/// <param name="PlenumTemperature">Air temperature in the plenum, where measured; else the meter's where it takes the plenum's air, else the room's.</param>
 /// <param name="Sound">How it sounds: <c>steady</c>, <c>whistles</c>, <c>rattles</c>, or empty.</param>
 public sealed record FlowReading(
     Guid Sweep,

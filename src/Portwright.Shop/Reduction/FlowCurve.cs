@@ -96,6 +96,11 @@ public sealed class FlowCurve
     /// <summary>Effective area (m2) at a lift (m) inside the tested range; null outside it.</summary>
     public Estimate? AreaAt(double lift) => At(lift)?.Scale(1 / RestatedFlow.VolumeFlow(1, RestatedAt, Air, Direction));
 
+    /// <summary>Effective area (m2) at a lift (m) inside the tested range, without its doubt; null outside it.</summary>
+    public double? BareAreaAt(double lift) => !Covers(lift) ? null
+        : PointAt(lift) is { } measured ? measured.EffectiveArea.Value
+        : _flow?.Values.At(lift).Value / RestatedFlow.VolumeFlow(1, RestatedAt, Air, Direction);
+
     /// <summary>Mean flow over a lift range (m) inside the tested range, m3/s; null where the range was not tested whole.</summary>
     public Estimate? MeanOver(double from, double to) =>
         _flow is not null && to > from && Covers(from) && Covers(to) ? _flow.MeanOver(from, to) : null;

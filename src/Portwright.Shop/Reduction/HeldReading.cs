@@ -1,4 +1,3 @@
-using Portwright.Physics.Air;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Bench;
@@ -16,9 +15,9 @@ public sealed class HeldReading
     /// <param name="reductions">The record, reduced.</param>
     /// <param name="cut">The cut tested: the leak is taken from its latest sweep on the same bench in the same direction.</param>
     /// <param name="air">The room's air; null: standard air.</param>
-    /// <param name="day">Which day's calibration holds.</param>
+    /// <param name="when">When it was read, which says which calibration holds.</param>
     /// <exception cref="ArgumentException">The bench card has no such range, or the air cannot be.</exception>
-    public HeldReading(Reductions reductions, Guid cut, BenchSetting setting, RoomAir? air, DateOnly day)
+    public HeldReading(Reductions reductions, Guid cut, BenchSetting setting, RoomAir? air, BenchMoment when)
     {
         ArgumentNullException.ThrowIfNull(reductions);
         ArgumentNullException.ThrowIfNull(setting);
@@ -30,9 +29,9 @@ public sealed class HeldReading
         var leak = ledger.SweepsOf(cut).Where(s => s.Fact.Bench == bench.Id && s.Fact.Direction == setting.Direction)
             .Select(s => reductions.Of(s).LeakArea).LastOrDefault(l => l is not null);
         _setting = setting;
-        _inputs = new ReadingInputs(bench, range, room, MeterFactor.On(day, bench, range, ledger).Factor, leak);
+        _inputs = new ReadingInputs(bench, range, room, MeterFactor.At(when, bench, range, ledger).Factor, leak);
         TestPressure = setting.TestPressure.Si(Units.Dimension.Pressure);
-        Conditions = new TestConditions(AirState.FromRelativeHumidity(room.Pressure, room.Temperature, Math.Clamp(room.RelativeHumidity, 0, 1)), TestPressure, setting.Direction);
+        Conditions = new TestConditions(room.Air, TestPressure, setting.Direction);
         Remarks = room.Remarks;
     }
 
@@ -53,7 +52,7 @@ public sealed class HeldReading
     public Estimate EffectiveArea(Typed reading, string name)
     {
         var area = _inputs.Reduce(reading, _setting.TestPressure, _setting.Direction, null, null, name).EffectiveArea;
-        return area.With(new Contribution($"repeat of {name}", area.Value * RepeatScatter, RepeatDegrees, ContributionKind.Repeat));
+        return area.With(new Contribution(Sources.RepeatOf(name), area.Value * RepeatScatter, RepeatDegrees, ContributionKind.Repeat));
     }
 
     /// <summary>Mass flow (kg/s) an effective area passes at this setting.</summary>

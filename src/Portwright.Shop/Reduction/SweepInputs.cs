@@ -7,8 +7,8 @@ namespace Portwright.Shop.Reduction;
 /// <summary>The factor of one range as a sweep used it.</summary>
 public sealed record RangeFactor(string Range, MeterFactor Factor);
 
-/// <summary>The bench as one sweep used it: each range with its factor of that day, and the air as it was read before each reading.</summary>
-internal sealed class SweepInputs(Ledger ledger, Kept<Sweep> sweep, Kept<BenchCard> bench, DateOnly day)
+/// <summary>The bench as one sweep used it: each range with the factor that held, and the air as it was read before each reading.</summary>
+internal sealed class SweepInputs(Ledger ledger, Kept<Sweep> sweep, Kept<BenchCard> bench, BenchMoment when)
 {
     private readonly IReadOnlyList<Kept<WeatherReading>> _weather = ledger.WeatherOf(sweep.Id);
     private readonly Dictionary<Guid, RoomState> _rooms = [];
@@ -40,7 +40,7 @@ internal sealed class SweepInputs(Ledger ledger, Kept<Sweep> sweep, Kept<BenchCa
     {
         if (!_factors.TryGetValue(range.Name, out var factor))
         {
-            factor = MeterFactor.On(day, bench, range, ledger);
+            factor = MeterFactor.At(when, bench, range, ledger);
             _factors[range.Name] = factor;
             Remarks.AddRange(factor.Remarks);
         }

@@ -6,7 +6,7 @@ using Portwright.Shop.Units;
 namespace Portwright.Shop.Reduction;
 
 /// <summary>A sweep reduced: its curve, and what has to be said about it.</summary>
-/// <param name="Day">The day it was run.</param>
+/// <param name="When">The day it was run, and its first reading's place in that day.</param>
 /// <param name="LeakArea">m2; null where no leak test was made.</param>
 /// <param name="Factors">Of each range its readings were taken on, in the order used.</param>
 /// <param name="Refused">Readings that cannot be an air flow: kept as typed, not counted.</param>
@@ -14,12 +14,16 @@ namespace Portwright.Shop.Reduction;
 public sealed record ReducedSweep(
     Kept<Sweep> Sweep,
     Kept<BenchCard> Bench,
-    DateOnly Day,
+    BenchMoment When,
     FlowCurve Curve,
     Estimate? LeakArea,
     IReadOnlyList<RangeFactor> Factors,
     IReadOnlyList<RefusedReading> Refused,
-    IReadOnlyList<string> Remarks);
+    IReadOnlyList<string> Remarks)
+{
+    /// <summary>The day it was run.</summary>
+    public DateOnly Day => When.Day;
+}
 
 /// <summary>Reduces a sweep: raw readings to effective area, flow restated, and the whole doubt of the bench.</summary>
 public static class SweepReduction
@@ -29,8 +33,8 @@ public static class SweepReduction
     {
         var bench = ledger.Get<BenchCard>(sweep.Fact.Bench);
         var readings = ledger.ReadingsOf(sweep.Id);
-        var day = DayOf(ledger, sweep, readings);
-        var inputs = new SweepInputs(ledger, sweep, bench, day);
+        var when = WhenOf(ledger, sweep, readings);
+        var inputs = new SweepInputs(ledger, sweep, bench, when);
         var leak = LeakOf(ledger.LeaksOf(sweep.Id), sweep, inputs, readings.Count > 0);
         var reduced = new List<ReducedReading>(readings.Count);
         var refused = new List<RefusedReading>();
@@ -53,14 +57,18 @@ public static class SweepReduction
         }
 
         string[] remarks = [.. inputs.Remarks, .. reduced.SelectMany(r => r.Remarks), .. refused.Select(r => r.Why)];
-        var points = SweepPoints.Of(reduced, leak?.Value ?? 0, sweep, bench, day);
+        var points = SweepPoints.Of(reduced, leak?.Value ?? 0, sweep, bench, when.Day);
         var curve = new FlowCurve(points, sweep.Fact.Direction, bench.Fact.RestatedAt, bench.Fact.StandardAir.Air());
-        return new ReducedSweep(sweep, bench, day, curve, leak, factors, refused, [.. remarks.Distinct()]);
+        return new ReducedSweep(sweep, bench, when, curve, leak, factors, refused, [.. remarks.Distinct()]);
     }
 
-    /// <summary>The day a sweep was run: as stated, else when its first reading was first typed; a later correction does not move it.</summary>
-    public static DateOnly DayOf(Ledger ledger, Kept<Sweep> sweep, IReadOnlyList<Kept<FlowReading>> readings) =>
-        sweep.Fact.Date ?? (readings.Count > 0 ? ledger.DayOf(readings[0]) : ledger.DayOf(sweep));
+    /// <summary>When a sweep was run: on the day stated, else when its first reading was first typed; a later correction does not move it.</summary>
+    public static BenchMoment WhenOf(Ledger ledger, Kept<Sweep> sweep, IReadOnlyList<Kept<FlowReading>> readings)
+    {
+        ArgumentNullException.ThrowIfNull(sweep);
+        ArgumentNullException.ThrowIfNull(readings);
+        return readings.Count > 0 ? BenchMoment.Of(ledger, readings[0], sweep.Fact.Date) : BenchMoment.Of(ledger, sweep, sweep.Fact.Date);
+    }
 
     private static Estimate? LeakOf(IReadOnlyList<Kept<LeakReading>> leaks, Kept<Sweep> sweep, SweepInputs inputs, bool hasReadings)
     {
@@ -97,7 +105,9 @@ public static class SweepReduction
         var pressure = reading.Fact.TestPressure ?? sweep.Fact.TestPressure;
         var (area, mass, remarks) = inputs.Reduce(
             reading.Fact.Reading, pressure, sweep.Fact.Direction, reading.Fact.MeterTemperature, reading.Fact.PlenumTemperature, Sources.ReadingName(reading.Id));
-        return new ReducedReading(reading, reading.Fact.Lift.Si(Dimension.Lift), pressure.Si(Dimension.Pressure), Finite(area), mass, remarks);
+        var lift = reading.Fact.Lift.Si(Dimension.Lift);
+        return new ReducedReading(
+            reading, lift, pressure.Si(Dimension.Pressure), Finite(area), mass, UnderTheLeak.Words(reading.Fact, lift, area) is { } under ? [.. remarks, under] : remarks);
     }
 
     private static Estimate Finite(Estimate area) => double.IsFinite(area.Value) && double.IsFinite(area.StandardUncertainty)

@@ -15,7 +15,7 @@ public sealed record WindowUse(double Lift, ValveWindow Window, Estimate OfCurta
     /// <param name="port">Identity of the port, whose measured lengths are the same at every lift and cut.</param>
     public static WindowUse At(Guid port, ValveData valve, BenchDoubt doubt, LiftPoint point)
     {
-        InputEstimate Length(string what, double value) => new($"{what} of port {port:N}", value, doubt.Calliper, Kind: ContributionKind.Geometry);
+        InputEstimate Length(string what, double value) => new(Sources.OfValve(port, what), value, doubt.Calliper, Kind: ContributionKind.Geometry);
         InputEstimate[] inputs =
         [
             Length("valve head", valve.HeadDiameter),
@@ -45,7 +45,14 @@ public sealed record WindowUse(double Lift, ValveWindow Window, Estimate OfCurta
     {
         public double Evaluate(ReadOnlySpan<double> x)
         {
-            var window = ValveWindow.At(new ValveSeat(x[0], seatAngle, Math.Max(0, x[1]), x[2], x[3]), lift);
+            var (head, width, throat, stem) = (x[0], Math.Max(0, x[1]), x[2], Math.Max(0, x[3]));
+            if (2 * width >= head || stem >= throat)
+            {
+                // Within the doubt of the lengths there is no valve on this side: the propagation then looks to the other.
+                return double.NaN;
+            }
+
+            var window = ValveWindow.At(new ValveSeat(head, seatAngle, width, throat, stem), lift);
             return area switch
             {
                 Area.Curtain => window.CurtainArea,

@@ -37,22 +37,4 @@ public sealed record ReducedRing(
     /// <summary>Valve lift, m.</summary>
     public double Lift => Ring.Fact.Setting.Lift.Si(Units.Dimension.Lift);
 
-    /// <summary>Standard uncertainty of a local speed carried to another lift, as a share of the share the lift differs by: the air moves about as the valve opens. Judgement, no source.</summary>
-    public const double LiftDoubt = 0.5;
-
-    /// <summary>Speed at a place when the section's mean speed is another (m/s), at the same lift or near it (m): the map's, scaled.</summary>
-    public Estimate? SpeedAt(PlanePoint place, double meanSpeed, double lift)
-    {
-        if (Map is null || Stream is not { Speed: > 0 and var then } || Map.At(place) is not (> 0 and var speed))
-        {
-            return null;
-        }
-
-        // The doubt of the map at one place is taken as its doubt of the mean, and a reading's own scatter twice over.
-        var scale = meanSpeed / then;
-        var name = $"{Sources.ReadingName(Ring.Id)} at {place.X:F4} {place.Y:F4}";
-        return Map.Mean.Scale(speed / Map.Mean.Value * scale)
-            .With(new Contribution(name, speed * scale * ProbeScatter * 2, double.PositiveInfinity, ContributionKind.Other))
-            .With(new Contribution($"{Sources.ReadingName(Ring.Id)} at another lift", speed * scale * LiftDoubt * Math.Abs(lift / Lift - 1), double.PositiveInfinity, ContributionKind.Other));
-    }
 }

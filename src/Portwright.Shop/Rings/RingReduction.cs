@@ -22,7 +22,7 @@ internal static class RingReduction
         var problem = "";
         try
         {
-            held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, ledger.DayOf(ring));
+            held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, BenchMoment.Of(ledger, ring));
             area = AreaMeanwhile(reductions, ring, held, out problem) is { Value: > 0 } meanwhile ? meanwhile : null;
         }
         catch (ArgumentException trouble)
@@ -63,7 +63,7 @@ internal static class RingReduction
         var ledger = reductions.Ledger;
         var cut = ledger.Get<Cut>(ring.Fact.Cut);
         var station = ledger.Get<Station>(ring.Fact.Station);
-        var held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, DateOnly.MaxValue);
+        var held = new HeldReading(reductions, ring.Fact.Cut, ring.Fact.Setting, ring.Fact.Air, BenchMoment.Last);
         if (ReducedSection.Latest(ledger, station, cut, out _) is not { } section)
         {
             return null;
@@ -80,16 +80,27 @@ internal static class RingReduction
         var typed = reading.Fact.Reading;
         var depth = reading.Fact.Depth?.Si(Units.Dimension.Length);
         var place = reading.Fact.Bearing is { } hours && depth is { } d ? section.Outline.PointAt(hours, d) : section.Outline.Centroid;
+        var total = held.Conditions.TestPieceUpstream;
         if (Unit.Find(typed.Unit, Units.Dimension.Speed) is not null)
         {
-            return new PlacedReading(reading, place, typed.Si(Units.Dimension.Speed) * ring.ProbeFactor);
+            var speed = typed.Si(Units.Dimension.Speed) * ring.ProbeFactor;
+            return speed < total.SpeedOfSound ? new PlacedReading(reading, place, speed) : throw PastSound(typed);
         }
 
         // The probe's total pressure is that of the air at rest, as far as nothing was lost on the way: it only enters the density.
         var difference = typed.Si(Units.Dimension.Pressure);
-        var total = held.Conditions.TestPieceUpstream;
-        return new PlacedReading(reading, place, new PitotProbe(ring.ProbeFactor).Speed(difference, total.Pressure - difference, total));
+        try
+        {
+            return new PlacedReading(reading, place, new PitotProbe(ring.ProbeFactor).Speed(difference, total.Pressure - difference, total));
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            throw PastSound(typed);
+        }
     }
+
+    private static ArgumentException PastSound(Units.Typed reading) => new(
+        $"{reading.WithUnit} at the probe is no speed below that of sound, and no port on a flow bench reaches it. Look at the unit, and at the test pressure.");
 
     /// <summary>What the port passed while the ring was taken: read with it, else the cut's sweep at that lift.</summary>
     private static Estimate? AreaMeanwhile(Reductions reductions, Kept<Ring> ring, HeldReading held, out string problem)

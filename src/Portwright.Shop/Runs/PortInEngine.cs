@@ -16,7 +16,7 @@ namespace Portwright.Shop.Runs;
 /// <param name="Earlier">The same engine with that cut.</param>
 /// <param name="Gain">This cut less that one in mean torque, N m; null where a run of either is missing.</param>
 /// <param name="Targets">What the engine asks of the port; empty where the plan does not allow it.</param>
-/// <param name="Wanted">Flow over lift the engine asks of the port; null where the plan does not allow it.</param>
+/// <param name="Wanted">Flow over lift the engine asks of the port, shaped by the answer where there is one; null where the plan does not allow it.</param>
 public sealed record PortInEngine(
     PortKind Kind, EngineQuestion? Question, EngineAnswer? Answer, EngineCut? Before, EngineQuestion? Earlier, Difference? Gain, IReadOnlyList<EngineTarget> Targets, WantedFlow? Wanted)
 {
@@ -38,6 +38,7 @@ public sealed record PortInEngine(
         var earlier = before is null ? null : Ask(choice.With(before));
         var answer = Kept(question);
         var gain = answer is not null && Kept(earlier) is { } was ? answer.Less(was) : null;
+        if (answer is not null) wanted = wanted?.ShapedBy(kind == PortKind.Intake ? answer.Worth.Intake : answer.Worth.Exhaust);
         return new(kind, question, answer, before, earlier, gain, targets, wanted);
     }
 

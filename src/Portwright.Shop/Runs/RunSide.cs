@@ -1,5 +1,6 @@
 using Portwright.Engine.Gas.Ends;
 using Portwright.Engine.Runs;
+using Portwright.Physics.Targets;
 using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Plan;
@@ -24,8 +25,8 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
     /// <summary>Nearer together than this two stations of a pipe are one, m.</summary>
     private const double Apart = 0.002;
 
-    /// <summary>Exhaust area over intake area at the same share of the valve's lift, where one of them was not swept; common practice, no source.</summary>
-    private const double UsualBalance = 0.75, HalfRange = 0.05;
+    /// <summary>Exhaust over intake at the same share of the valve's lift, where one of them was not swept.</summary>
+    private static UsualRange UsualBalance => NamedLimits.ExhaustOverIntake.Limits;
 
     /// <param name="port">Swept, of the kind asked for.</param>
     internal static RunSide Of(PlanInFull plan, PortKind kind, PortSurvey port)
@@ -58,10 +59,10 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
     internal static RunSide Unswept(PlanInFull plan, PortKind kind, RunSide other)
     {
         var (own, others) = kind == PortKind.Exhaust ? (plan.ExhaustValve.Value, plan.IntakeValve.Value) : (plan.IntakeValve.Value, plan.ExhaustValve.Value);
-        var balance = kind == PortKind.Exhaust ? UsualBalance : 1 / UsualBalance;
+        var balance = kind == PortKind.Exhaust ? UsualBalance.Middle : 1 / UsualBalance.Middle;
         List<Sentence> remarks = [$"No {Name(kind)} was swept: its areas are taken as {balance:0.00} of the other side's, common practice. Sweep one."];
-        // The rule says 0.70 to 0.80: a rectangle, the same for every lift.
-        var areas = other.Areas.Select(a => (a * balance).With(new Contribution("usual balance of exhaust and intake", a.Value * balance * HalfRange / UsualBalance / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Other))).ToList();
+        // The rule says a range: a rectangle, the same for every lift.
+        var areas = other.Areas.Select(a => (a * balance).With(new Contribution("usual balance of exhaust and intake", a.Value * balance * UsualBalance.HalfWidth / UsualBalance.Middle / Math.Sqrt(3), Shape: InputShape.Rectangular))).ToList();
         var measured = new MeasuredAreas([.. other.Side.Areas.Lifts.Select(l => l * own / others)], [.. areas.Select(a => a.Value)]);
         return new(new(Timing(plan, kind), measured, TractOf(plan, kind, null, (kind == PortKind.Intake ? plan.Ports.Intake : plan.Ports.Exhaust).Count, remarks)), areas, remarks);
     }
@@ -74,9 +75,9 @@ public sealed record RunSide(ValveSide Side, IReadOnlyList<Estimate> Areas, IRea
     private static Tract TractOf(PlanInFull plan, PortKind kind, PortSurvey? port, int count, List<Sentence> remarks)
     {
         var valve = (kind == PortKind.Intake ? plan.IntakeValve : plan.ExhaustValve).Value;
-        // A usual port is 2.3 valve diameters long with a throat of 0.88; common practice, no source.
+        // A usual port is 2.3 valve diameters long (common practice, no source) with a throat in the middle of the usual.
         var length = port?.Centreline.Length ?? 2.3 * valve;
-        var throat = port?.Sheet.Port.Fact.Valve?.ThroatDiameter is > 0 and var measured ? measured : 0.88 * valve;
+        var throat = port?.Sheet.Port.Fact.Valve?.ThroatDiameter is > 0 and var measured ? measured : NamedLimits.ThroatOverValve.Limits.Middle * valve;
         var circle = Math.PI / 4;
         List<TractStation> stations = [new(0, count * circle * throat * throat)];
         var sections = port?.Stations.Where(s => s.Section is not null).OrderByDescending(s => s.Distance).ToList() ?? [];

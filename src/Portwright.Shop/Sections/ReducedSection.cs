@@ -12,8 +12,6 @@ namespace Portwright.Shop.Sections;
 /// <param name="Of">The cut it was measured at: an earlier one where this cut did not measure the station again.</param>
 public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section, SectionMeasure Shape, Outline Outline, Estimate Area, Kept<Cut> Of)
 {
-    private const string ScaleName = "caliper scale";
-
     /// <summary>Standard relative error of a caliper's scale, common to all its readings; common practice, no source.</summary>
     public const double CaliperScale = 2e-4;
 
@@ -58,6 +56,15 @@ public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section
         return Math.Sqrt(apart * apart / 3 + Math.Pow(BetweenDiameters * shape.Area, 2));
     }
 
+    /// <summary>What each reading of a section, the caliper's scale and the tilt leave in doubt of its area, with the doubt of each by itself.</summary>
+    internal static AreaUncertainty DoubtOf(Section section, SectionMeasure shape)
+    {
+        var step = StepOf(section);
+        return AreaUncertainty.Of(shape, step, CaliperScale, Math.Max(step, RadiusStep), shape.Tilt == 0 ? 0 : TiltDoubt);
+    }
+
+    private static double StepOf(Section section) => section.Step?.Si(Units.Dimension.Length) ?? CaliperStep;
+
     /// <summary>Null where the numbers make no section; the sentence says why.</summary>
     public static ReducedSection? From(Kept<Station> station, Kept<Section> section, Kept<Cut> cut, out string problem)
     {
@@ -66,14 +73,13 @@ public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section
             return null;
         }
 
-        var step = section.Fact.Step?.Si(Units.Dimension.Length) ?? CaliperStep;
-        var doubt = AreaUncertainty.Of(shape, step, CaliperScale, Math.Max(step, RadiusStep), shape.Tilt == 0 ? 0 : TiltDoubt);
-        var area = new Estimate(shape.Area, [.. doubt.Contributions.Select(c => new Contribution(
-            c.Name == ScaleName ? Sources.Caliper : Sources.OfSection(section.Id, c.Name),
+        var area = new Estimate(shape.Area, [.. DoubtOf(section.Fact, shape).Contributions.Select(c => new Contribution(
+            c.Name == Sources.Caliper ? Sources.Caliper : Sources.OfSection(section.Id, c.Name),
             c.Sensitivity * c.InputDoubt,
-            double.PositiveInfinity,
-            ContributionKind.Geometry))]);
-        if (ShapeDoubt(station.Fact, section.Fact, shape, step) is > 0 and var unseen)
+            Kind: ContributionKind.Geometry,
+            // A reading lies evenly within its step; a scale and an angle do not.
+            Shape: shape.Readings.Any(r => r.Name == c.Name) ? InputShape.Rectangular : InputShape.Normal))]);
+        if (ShapeDoubt(station.Fact, section.Fact, shape, StepOf(section.Fact)) is > 0 and var unseen)
             area = area.With(new Contribution(Sources.OfSection(section.Id, "shape between its diameters"), unseen, double.PositiveInfinity, ContributionKind.Geometry));
         var outline = shape.SquaredOutline();
         return new ReducedSection(station, section, shape, outline.Moved(-outline.Centroid.X, -outline.Centroid.Y), area, cut);

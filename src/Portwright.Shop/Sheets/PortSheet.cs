@@ -18,7 +18,9 @@ public sealed record CamPoint(double Lift, Estimate? Flow);
 /// <param name="AgainstLast">This cut less the one tested before it.</param>
 /// <param name="AgainstFirst">This cut less the first one tested; null where that is the same comparison.</param>
 /// <param name="Mean">Mean flow over the compared lift range, from the lowest tested lift to the cam's lift or the highest tested.</param>
-/// <param name="Morning">How the bench stood that day.</param>
+/// <param name="Morning">How the bench stood when the last sweep was read.</param>
+/// <param name="Benches">Of each sweep in the curve, what the check of its day says of it.</param>
+/// <param name="Changes">Where the bench was another at the check after a sweep than at the check before it.</param>
 /// <param name="Cautions">What can hurt someone or ruin the casting.</param>
 /// <param name="Remarks">What was assumed, left out or could be better, in sentences.</param>
 public sealed record PortSheet(
@@ -36,6 +38,8 @@ public sealed record PortSheet(
     CamPoint? Cam,
     MeanFlow? Mean,
     BenchMorning? Morning,
+    IReadOnlyList<SweepBench> Benches,
+    IReadOnlyList<ChangeAround> Changes,
     IReadOnlyList<Kept<Photo>> Photos,
     IReadOnlyList<Sentence> Cautions,
     IReadOnlyList<Sentence> Remarks)
@@ -62,12 +66,14 @@ public sealed record PortSheet(
         var againstLast = flow is not null && earlier.Count > 0 ? CutComparison.Between(flow, earlier[^1]) : null;
         var againstFirst = flow is not null && earlier.Count > 1 ? CutComparison.Between(flow, earlier[0]) : null;
         var cam = job.Fact.Plan.LiftOf(port.Fact.Kind) is { } lift ? new CamPoint(lift, flow?.Curve.At(lift)) : null;
-        var valve = port.Fact.Valve;
+        // Lengths that make no valve are said in a remark and reckoned with nowhere.
+        var valve = port.Fact.Valve is { } written && ValveCheck.Of(written) is null ? written : null;
         IReadOnlyList<WindowUse> windows = valve is null || flow is null || bench is null
             ? []
             : [.. flow.Curve.Points.Where(p => p.Lift > 0).Select(p => WindowUse.At(portId, valve, bench.Fact.Doubt, p))];
-        var day = flow?.Sweeps[^1].Day ?? DateOnly.FromDateTime(cut.Entry.At.DateTime);
-        var morning = bench is null ? null : BenchMorning.Of(ledger, bench.Id, day);
+        var read = flow?.Sweeps[^1].When ?? BenchMoment.EndOf(DateOnly.FromDateTime(cut.Entry.At.DateTime));
+        var morning = bench is null ? null : BenchMorning.Of(ledger, bench.Id, read);
+        IReadOnlyList<SweepBench> benches = [.. (flow?.Sweeps ?? []).Select(s => SweepBench.Of(ledger, s))];
         return new PortSheet(
             job, head, port, cut, bench, flow, earlier, againstLast, againstFirst,
             windows,
@@ -75,9 +81,11 @@ public sealed record PortSheet(
             cam,
             flow is null ? null : MeanFlow.Of(flow.Curve, cam?.Lift),
             morning,
+            benches,
+            ChangeAround.Of(ledger, flow?.Sweeps ?? []),
             ledger.PhotosOf(cut.Id),
             SheetWords.Cautions(port.Fact, job.Fact.Plan, flow, cam),
-            SheetWords.Remarks(reductions, port.Fact, flow, cam, morning, day));
+            SheetWords.Remarks(reductions, port.Fact, flow, windows, cam, morning, benches));
     }
 
     private static Kept<BenchCard>? BenchOf(Ledger ledger, Kept<Cut> cut) =>

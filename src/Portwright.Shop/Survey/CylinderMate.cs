@@ -5,14 +5,12 @@ namespace Portwright.Shop.Survey;
 
 /// <summary>Another port of the same cylinder of the same head, at its latest cut.</summary>
 /// <param name="Flow">Null where that cut has no reading yet.</param>
-/// <param name="CamLift">Net lift of its own cam by the engine plan, m; null where the plan does not say.</param>
-public sealed record CylinderMate(Kept<Port> Port, CutFlow? Flow, double? CamLift)
+public sealed record CylinderMate(Kept<Port> Port, CutFlow? Flow)
 {
-    internal static IReadOnlyList<CylinderMate> Of(Reductions reductions, Kept<Port> port, EnginePlan plan) =>
+    internal static IReadOnlyList<CylinderMate> Of(Reductions reductions, Kept<Port> port) =>
         [.. reductions.Ledger.PortsOf(port.Fact.Head)
             .Where(p => p.Id != port.Id && p.Fact.Cylinder == port.Fact.Cylinder)
             .Select(p => new CylinderMate(
                 p,
-                reductions.Ledger.CutsOf(p.Id) is [.., var latest] ? reductions.Of(latest) : null,
-                plan.LiftOf(p.Fact.Kind)))];
+                reductions.Ledger.CutsOf(p.Id) is [.., var latest] ? reductions.Of(latest) : null))];
 }

@@ -4,6 +4,7 @@ using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
 using Portwright.Physics.Valves;
 using Portwright.Shop.Balls;
+using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sections;
@@ -21,7 +22,6 @@ namespace Portwright.Shop.Survey;
 /// <param name="Schedule">Areas along the centreline; null with fewer than two sections.</param>
 /// <param name="PortVolume">By burette, m3, at the burette's standard temperature; null where it was not filled.</param>
 /// <param name="Volume">Burette against sections; null where one is missing.</param>
-/// <param name="Steadiness">Of the flow curve; null before a sweep.</param>
 /// <param name="BallChecks">In the order taken.</param>
 /// <param name="Remarks">In sentences.</param>
 /// <param name="Mates">The other ports of the same cylinder of this head.</param>
@@ -34,11 +34,13 @@ public sealed record PortSurvey(
     AreaSchedule? Schedule,
     VolumeGap? Volume,
     Estimate? PortVolume,
-    CurveSteadiness? Steadiness,
     IReadOnlyList<ReducedBallCheck> BallChecks,
     IReadOnlyList<Sentence> Remarks,
     IReadOnlyList<CylinderMate> Mates)
 {
+    /// <summary>The job's plan in full, what was assumed marked.</summary>
+    public PlanReading Engine { get; init; } = new(null, []);
+
     /// <summary>The lift findings look at first: the cam's where tested, else the highest tested, m; null before a sweep.</summary>
     public double? LiftThatCounts => Sheet.Cam is { Flow: not null } cam ? cam.Lift : Sheet.Flow?.Curve.HighestLift;
 
@@ -60,12 +62,20 @@ public sealed record PortSurvey(
 
     /// <summary>
     /// Mean air speed of the intake stroke in a section at the plan's highest engine speed, m/s, by continuity: mean piston speed times
-    /// piston area over the section, two intakes of a cylinder taken alike. Null for an exhaust, or where the plan does not say.
+    /// piston area over the section, two intakes of a cylinder taken alike. Null for an exhaust, where the plan does not say, or where it would
+    /// be faster than sound (<see cref="OutrunsSound"/>).
     /// </summary>
     public double? DemandSpeedIn(ReducedSection section)
     {
         ArgumentNullException.ThrowIfNull(section);
-        return DemandFlow / section.Area.Value;
+        return OutrunsSound(section) ? null : DemandFlow / section.Area.Value;
+    }
+
+    /// <summary>True where the plan asks for more air through a section than sound is fast: by continuity no air can.</summary>
+    public bool OutrunsSound(ReducedSection section)
+    {
+        ArgumentNullException.ThrowIfNull(section);
+        return DemandFlow / section.Area.Value >= (Sheet.Bench?.Fact.StandardAir ?? new AirCard()).Air().State.SpeedOfSound;
     }
 
     /// <summary>
@@ -112,5 +122,25 @@ public sealed record PortSurvey(
     public static PortSurvey Of(Ledger ledger, Guid port, Guid? cut = null) => Of(new Reductions(ledger), port, cut);
 
     /// <inheritdoc cref="Of(Ledger, Guid, Guid?)"/>
-    public static PortSurvey Of(Reductions reductions, Guid port, Guid? cut = null) => SurveyReduction.Reduce(reductions, PortSheet.Of(reductions, port, cut));
+    public static PortSurvey Of(Reductions reductions, Guid port, Guid? cut = null)
+    {
+        ArgumentNullException.ThrowIfNull(reductions);
+        PortSurvey Make() => SurveyReduction.Reduce(reductions, PortSheet.Of(reductions, port, cut)) with { SistersRead = new(() => SisterPorts.Of(reductions, port, cut)) };
+        // One port's sheet asks for its sisters, and theirs for it: each is surveyed once.
+        return (cut ?? reductions.Ledger.CutsOf(port).LastOrDefault()?.Id) is { } named ? reductions.Once(named, Make) : Make();
+    }
+
+    /// <summary>
+    /// The other ports of this kind in the job, as far on as this one: as received where it is as received, at their latest tested cut where it was cut. Made when
+    /// first asked for.
+    /// </summary>
+    public IReadOnlyList<PortSurvey> Sisters => SistersRead.Value;
+
+    private readonly System.Collections.Concurrent.ConcurrentDictionary<Type, object> _remembered = [];
+
+    /// <summary>What is worked out from this survey alone and asked for by several rules: made once a type.</summary>
+    internal T Remembered<T>(Func<T> make)
+        where T : class => (T)_remembered.GetOrAdd(typeof(T), static (_, make) => make(), make);
+
+    internal Lazy<IReadOnlyList<PortSurvey>> SistersRead { get; init; } = new(() => []);
 }

@@ -2,6 +2,7 @@ using Portwright.Geometry.LongView;
 using Portwright.Geometry.Schedules;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Balls;
+using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Rings;
@@ -42,8 +43,8 @@ internal static class SurveyReduction
 
         var rings = ledger.All<Ring>().Where(r => r.Fact.Cut == sheet.Cut.Id && sections.ContainsKey(r.Fact.Station))
             .Select(r => RingReduction.Reduce(reductions, r, sections[r.Fact.Station])).ToList();
-        var checks = ledger.All<BallCheck>().Where(b => b.Fact.Cut == sheet.Cut.Id)
-            .Select(b => BallReduction.Reduce(reductions, b, sections, (station, place, speed) => LocalSpeed(rings, b, station)?.SpeedAt(place, speed, b.Fact.Setting.Lift.Si(Units.Dimension.Lift)))).ToList();
+        var checks = BallsTogether.Judge([.. ledger.All<BallCheck>().Where(b => b.Fact.Cut == sheet.Cut.Id)
+            .Select(b => BallReduction.Reduce(reductions, b, sections))]);
         var flags = ledger.All<FlagReading>().Where(f => f.Fact.Cut == sheet.Cut.Id).ToList();
         var walls = WallState.Of(ledger, sheet.Cut, sheet.Head.Fact.Material);
         var surveyed = stations.Select(s => new SurveyedStation(
@@ -75,10 +76,13 @@ internal static class SurveyReduction
             schedule,
             volume is null || schedule is null ? null : GapOf(volume, schedule, own ? centreline.Length : null, remarks),
             volume,
-            sheet.Flow is null ? null : CurveSteadiness.Of(sheet.Flow.Curve, sheet.Windows),
             checks,
             [.. remarks.Distinct()],
-            CylinderMate.Of(reductions, sheet.Port, sheet.Job.Fact.Plan));
+            CylinderMate.Of(reductions, sheet.Port))
+        {
+            Engine = PlanReading.Of(reductions, sheet.Job.Id),
+        };
+        survey = survey with { Remarks = [.. survey.Remarks, .. PastSound(survey)] };
         var unsure = surveyed.Where(survey.IsUnsure).Select(s => s.Name).ToList();
         return unsure.Count == 0 ? survey : survey with
         {
@@ -86,11 +90,19 @@ internal static class SurveyReduction
         };
     }
 
-    /// <summary>The ring of the station whose lift is nearest to the ball's.</summary>
-    private static ReducedRing? LocalSpeed(List<ReducedRing> rings, Kept<BallCheck> check, Guid station)
+    /// <summary>Sections that could not pass what the bench measured, or the plan asks, below the speed of sound: the smallest of each.</summary>
+    private static IEnumerable<Sentence> PastSound(PortSurvey survey)
     {
-        var lift = check.Fact.Setting.Lift.Si(Units.Dimension.Lift);
-        return rings.Where(r => r.Station.Id == station && r.Map is not null && r.Ring.Fact.Setting.Direction == check.Fact.Setting.Direction).OrderBy(r => Math.Abs(r.Lift - lift)).FirstOrDefault();
+        if (survey is { LiftThatCounts: { } lift, FlowThatCounts: { Value: > 0 } flow }
+            && survey.Sections.Where(s => survey.StreamAt(s) is null).MinBy(s => s.Area.Value) is { } swept)
+        {
+            yield return $"Section {swept.Station.Fact.Letter}, {Quantity.Area(swept.Area.Value)}, cannot pass the {Quantity.Flow(flow.Value)} read at lift {Quantity.Lift(lift)} below the speed of sound. Look at the section's numbers and their unit, and at the range of the sweep.";
+        }
+
+        if (survey.Sections.Where(survey.OutrunsSound).MinBy(s => s.Area.Value) is { } asked)
+        {
+            yield return $"The plan's engine would draw air through section {asked.Station.Fact.Letter}, {Quantity.Area(asked.Area.Value)}, faster than sound: that cannot be. Look at the section's numbers, and at bore, stroke and highest speed of the plan.";
+        }
     }
 
     private static (Geometry.LongView.Centreline Line, bool Own) CentrelineOf(Ledger ledger, PortSheet sheet)
@@ -155,7 +167,7 @@ internal static class SurveyReduction
         var metal = sheet.Head.Fact.Material.Contains("iron", StringComparison.OrdinalIgnoreCase) ? BuretteVolume.CastIron : BuretteVolume.CastAluminium;
         var celsius = reading.Fact.Liquid?.Si(Units.Dimension.Temperature) - 273.15 ?? BuretteVolume.StandardTemperature;
         return Estimate.Exact(BuretteVolume.FromReading(volume, Math.Clamp(celsius, 0, 60), BuretteVolume.Borosilicate, metal))
-            .With(new Contribution($"burette {reading.Id:N}", BuretteDoubt, double.PositiveInfinity, ContributionKind.Geometry));
+            .With(new Contribution(Sources.Burette(reading.Id), BuretteDoubt, double.PositiveInfinity, ContributionKind.Geometry));
     }
 
     /// <summary>
@@ -182,7 +194,7 @@ internal static class SurveyReduction
     }
 
     /// <summary>Standard uncertainty of a burette's volume, m3 (half a cc: plate sealed with grease, a bubble, the meniscus); common practice, no source.</summary>
-    private const double BuretteDoubt = 0.5e-6;
+    internal const double BuretteDoubt = 0.5e-6;
 
     /// <summary>Standard uncertainty of the length along the middle line, m: a bent wire laid in the port; common practice, no source.</summary>
     private const double DistanceDoubt = 0.001;

@@ -27,11 +27,16 @@ public static class SurveyWords
         _ => throw new ArgumentOutOfRangeException(nameof(steadiness), steadiness, "unknown steadiness"),
     };
 
+    /// <summary>Key of what was expected, from that of the loss.</summary>
+    internal static string ExpectedIn(string budget) => budget + "-expected";
+
     /// <summary><c>lost 2.1 of 7.4 cfm expected: lazy</c>.</summary>
-    public static Sentence Of(BallPlace place)
+    /// <param name="budget">Key of the loss's budget; empty where there is none.</param>
+    public static Sentence Of(BallPlace place, string budget = "")
     {
         ArgumentNullException.ThrowIfNull(place);
-        var size = Quantity.Flow(Math.Abs(place.Loss.Value));
+        var size = Quantity.Flow(Math.Abs(place.Loss.Value)).By(budget);
+        string BudgetOfExpected() => budget.Length > 0 ? ExpectedIn(budget) : "";
         var rose = place.Loss.Value < 0;
         if (place is not { Response: { } response, Expected: { } expected })
         {
@@ -39,7 +44,7 @@ public static class SurveyWords
         }
 
         return rose
-            ? (Sentence)$"rose by {size} where moving air would lose {Quantity.Flow(expected.Value)}: {Of(response.Answer)}"
-            : $"lost {size with { WithoutUnit = true }} of {Quantity.Flow(expected.Value)} expected: {Of(response.Answer)}";
+            ? (Sentence)$"rose by {size} where moving air would lose {Quantity.Flow(expected.Value).By(BudgetOfExpected())}: {Of(response.Answer)}"
+            : $"lost {size with { WithoutUnit = true }} of {Quantity.Flow(expected.Value).By(BudgetOfExpected())} expected: {Of(response.Answer)}";
     }
 }

@@ -1,10 +1,7 @@
 using Portwright.Physics.Targets;
-using Portwright.Physics.TestPiece;
 using Portwright.Physics.Uncertainty;
-using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
-using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
 using Portwright.Shop.Words;
@@ -19,46 +16,32 @@ internal static class BalanceTargets
 
     public static IEnumerable<EngineTarget> Of(PlanInFull plan, PortSurvey survey)
     {
-        if (survey.Sheet.Flow is not { } own)
+        if (survey.Sheet.Flow is not { Curve: var own })
         {
             yield break;
         }
 
-        var port = survey.Sheet.Port;
-        var all = survey.Mates.Append(new CylinderMate(port, own, null)).ToList();
-        if (Side(PortKind.Exhaust, AtCam) is { } exhaust && Side(PortKind.Intake, AtCam) is { Value: > 0 } intake)
+        var port = survey.Sheet.Port.Fact;
+        if (Side(PortKind.Exhaust, own.RestatedAt) is { } exhaust && Side(PortKind.Intake, own.RestatedAt) is { } intake)
         {
-            yield return new(FlowBalance.Rule, $"Exhaust over intake flow, each at its cam's lift", Dimension.Fraction, TargetRange.Of(FlowBalance.Usual), Estimate.Ratio(exhaust, intake), $"");
+            var share = Estimate.Ratio(exhaust, intake);
+            var weak = share.Value < NamedLimits.ExhaustOverIntake.Limits.Middle ? PortKind.Exhaust : PortKind.Intake;
+            yield return new(FlowBalance.Rule, $"Exhaust over intake flow, each at its cam's lift", Dimension.Fraction, TargetRange.Of(NamedLimits.ExhaustOverIntake), share,
+                $"The exhaust of cylinder {port.Cylinder} flows {Quantity.Flow(exhaust)}, the intake {Quantity.Flow(intake)}.")
+            {
+                Assumed = CylinderBalance.NotStated(plan),
+                ToDo = $"The {(weak == PortKind.Exhaust ? "exhaust" : "intake")} is the weaker side: {(weak == port.Kind ? "work here" : "it comes before this port")}. Sweep the {(weak == PortKind.Exhaust ? "exhaust, with the pipe it will have," : "intake, with its entry radius,")} once more before cutting for it.",
+            };
         }
 
-        if (Side(PortKind.Exhaust, OverEvent) is { } out_ && Side(PortKind.Intake, OverEvent) is { Value: > 0 } in_)
+        if (port.Kind == PortKind.Intake && Side(PortKind.Intake, PowerPressure) is { } best)
         {
-            yield return new(FlowBalance.Rule, $"Exhaust over intake, area summed over crank angle", Dimension.Fraction, TargetRange.Of(FlowBalance.Usual), Estimate.Ratio(out_, in_),
-                $"Takes in how long each valve is open.");
-        }
-
-        if (port.Fact.Kind == PortKind.Intake && Side(PortKind.Intake, AtCam) is { Value: > 0 } best)
-        {
-            var flow = RestatedFlow.VolumeFlow(best.Value, PowerPressure, own.Curve.Air, own.Curve.Direction);
-            var power = FlowBalance.Power(flow, plan.Cylinders);
-            var middle = (power.Low + power.High) / 2;
+            var power = FlowBalance.Power(best.Value, plan.Cylinders);
             yield return new(FlowBalance.PowerRule, $"Power this intake's flow can carry at most", Dimension.Power, null,
-                Estimate.Linear(middle, (middle / best.Value, best)).With(new Contribution("spread of the power rule", (power.High - power.Low) / Math.Sqrt(12), double.PositiveInfinity, ContributionKind.Other)),
-                $"From {Quantity.Flow(flow)} a cylinder at 28 inH2O.");
+                Estimate.Linear(power.Middle, (power.Middle / best.Value, best)).With(new Contribution("spread of the power rule", power.HalfWidth / Math.Sqrt(3), Shape: InputShape.Rectangular)),
+                $"From {Quantity.Flow(best.Value)} a cylinder at 28 inH2O.");
         }
 
-        Estimate? Side(PortKind kind, Func<FlowCurve, PortKind, Estimate?> of)
-        {
-            Estimate?[] each = [.. all.Where(m => m.Port.Fact.Kind == kind).Select(m => m.Flow is { } flow ? of(flow.Curve, kind) : null)];
-            return each.Length == 0 || each.Any(e => e is null) ? null : Estimate.Combine([.. each.Select(e => (1.0, e!))]);
-        }
-
-        Estimate? AtCam(FlowCurve curve, PortKind kind) => curve.AreaAt(plan.CamOf(kind).Lift.Highest);
-
-        Estimate? OverEvent(FlowCurve curve, PortKind kind)
-        {
-            var lift = plan.CamOf(kind).Lift;
-            return LiftEvent.MeanArea(curve, lift)?.Scale(lift.Closes - lift.Opens);
-        }
+        Estimate? Side(PortKind kind, double restated) => CylinderBalance.Side(plan, kind, survey.Sheet, survey.Mates, restated, own.Air);
     }
 }

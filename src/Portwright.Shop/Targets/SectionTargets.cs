@@ -1,5 +1,7 @@
+using Portwright.Physics.Crank;
 using Portwright.Physics.Targets;
 using Portwright.Physics.Uncertainty;
+using Portwright.Physics.Valves;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
@@ -28,16 +30,17 @@ internal static class SectionTargets
         {
             foreach (var station in stations)
             {
-                var all = station.Section!.Area.Scale(survey.Intakes);
-                var limit = SectionSpeed.LimitRevolutionsASecond(plan.Bore.Value, plan.Throw, all.Value, plan.Air.State.SpeedOfSound) * 2 * Math.PI;
                 yield return new(SectionSpeed.LimitRule, $"{station.Name} becomes the limit at", Dimension.RotationalSpeed, TargetRange.AtLeast(plan.HighestSpeed.Value),
-                    Estimate.Linear(limit, (limit / all.Value, all)), $"");
+                    Limit(plan, station.Section!.Area.Scale(survey.Intakes)), $"")
+                {
+                    Assumed = plan.HighestSpeed.IsAssumed ? [plan.HighestSpeed] : [],
+                };
             }
         }
 
         if (Findings.ThroatShare.Of(survey) is { } throat)
         {
-            yield return new(Physics.Targets.ThroatShare.Rule, $"Throat over valve, by diameter", Dimension.Fraction, TargetRange.Of(Physics.Targets.ThroatShare.Usual), throat.Share,
+            yield return new(Physics.Targets.ThroatShare.Rule, $"Throat over valve, by diameter", Dimension.Fraction, TargetRange.Of(NamedLimits.ThroatOverValve), throat.Share,
                 throat.Station is null ? (Sentence)$"By the diameter written down." : $"By the section measured at {throat.Station.Letter}.");
         }
 
@@ -51,5 +54,18 @@ internal static class SectionTargets
                     ? Estimate.Exact(volume.Measured).With(new Contribution("burette", volume.MeasuredDoubt, double.PositiveInfinity, ContributionKind.Other)) : null,
                 $"Wanted: an even taper from the flange section the speeds ask for to the throat, {Quantity.Length(length)} long.");
         }
+    }
+
+    /// <summary>Engine speed at which a section is the limit, rad/s, with the doubt of the section, of the rule's own figure, of the intake's warmth, and of the rod where nobody stated it.</summary>
+    private static Estimate Limit(PlanInFull plan, Estimate area)
+    {
+        var mach = NamedLimits.SectionMach;
+        double Of(SliderCrank crank) => SectionSpeed.LimitRevolutionsASecond(plan.Bore.Value, crank, area.Value, plan.Air.State.SpeedOfSound, mach.Limits.Middle) * 2 * Math.PI;
+        Contribution Doubt(string source, double half) => new(source, half / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Other);
+        var limit = Of(plan.Throw);
+        var told = Estimate.Linear(limit, (limit / area.Value, area))
+            .With(Doubt("where a section is the limit", limit * mach.Vague / mach.Limits.Middle))
+            .With(new Contribution(InletMachIndex.SoundSource, limit * InletMachIndex.SoundDoubt, double.PositiveInfinity, ContributionKind.Other));
+        return plan.Rod.IsAssumed ? told.With(Doubt("rod nobody stated", Math.Abs(Of(plan.WithRod(PlanInFull.LongRod)) - Of(plan.WithRod(PlanInFull.ShortRod))) / 2)) : told;
     }
 }

@@ -1,8 +1,10 @@
 using System.Globalization;
-using Portwright.Engine.Cam;
+using Portwright.Engine.Runs;
 using Portwright.Physics.Air;
+using Portwright.Physics.Curves;
 using Portwright.Physics.Targets;
 using Portwright.Physics.TestPiece;
+using Portwright.Shop.Findings;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
@@ -14,14 +16,23 @@ namespace Portwright.Shop.Targets;
 /// <summary>Flow over lift that the engine asks of a port, from and to.</summary>
 /// <param name="Rule">What it rests on.</param>
 /// <param name="Words">As it is written at its end.</param>
-/// <param name="Line">Lift (m), flows (m3/s restated as the port's own); lifts rising.</param>
+/// <param name="Line">Lift (m), flows (m3/s restated as the port's own); lifts rising. One place alone for an exhaust, whose rule speaks of its cam's lift and of no other.</param>
 public sealed record WantedFlow(TargetRule Rule, string Words, IReadOnlyList<(double Lift, double Least, double Most)> Line)
 {
-    private const int Steps = 80;
+    /// <summary>Enough that the line's corners are not seen.</summary>
+    private const int Steps = 120;
+
+    /// <summary>A lift pays where a percent of area there is worth this share of what it is worth where it pays most; judgement, no source.</summary>
+    private const double Pays = 0.2;
 
     /// <summary>Flows wanted at a lift, m3/s; null beyond the line.</summary>
     public UsualRange? At(double lift)
     {
+        if (Line is [var only])
+        {
+            return LiftGroups.Same(lift, only.Lift) ? new UsualRange(only.Least, only.Most) : null;
+        }
+
         for (var i = 1; i < Line.Count; i++)
         {
             var (a, b) = (Line[i - 1], Line[i]);
@@ -36,14 +47,15 @@ public sealed record WantedFlow(TargetRule Rule, string Words, IReadOnlyList<(do
     }
 
     /// <summary>
-    /// For an intake, what keeps the inlet Mach index in its knee's range at the plan's highest speed; drawn only where bore, stroke, that speed and the intake's lift are stated.
-    /// For an exhaust, the usual share of what the cylinder's intakes flow at the same lift. Null where the plan or the record does not allow it.
+    /// For an intake, the share of what this valve passes at best that brings the inlet Mach index to its knee at the plan's highest speed, from the knee's upper end to its lower: past that more
+    /// gives nothing, and does no harm. Drawn from a tenth of the valve's diameter of lift to the cam's, and only where speed, cam and valve are stated and the valve can.
+    /// For an exhaust, the usual share of what the cylinder's intakes flow, each at its cam's lift. Null where the plan or the record does not allow it.
     /// </summary>
     public static WantedFlow? Of(Reductions reductions, PortSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(reductions);
         ArgumentNullException.ThrowIfNull(sheet);
-        return Of(PlanReading.Of(reductions, sheet.Job.Id).Plan, sheet, CylinderMate.Of(reductions, sheet.Port, sheet.Job.Fact.Plan));
+        return Of(PlanReading.Of(reductions, sheet.Job.Id).Plan, sheet, CylinderMate.Of(reductions, sheet.Port));
     }
 
     /// <param name="plan">The job's, in full; null where it is no engine yet.</param>
@@ -51,60 +63,75 @@ public sealed record WantedFlow(TargetRule Rule, string Words, IReadOnlyList<(do
     internal static WantedFlow? Of(PlanInFull? plan, PortSheet sheet, IReadOnlyList<CylinderMate> mates)
     {
         var (flow, bench) = (sheet.Flow, sheet.Bench?.Fact);
-        if (bench is null && flow is null)
+        if (plan is null || (bench is null && flow is null))
         {
             return null;
         }
 
         var (air, restated) = flow is { Curve: var own } ? (own.Air, own.RestatedAt) : (bench!.StandardAir.Air(), bench.RestatedAt);
         return sheet.Port.Fact.Kind == PortKind.Intake
-            ? OfIntake(plan, sheet.Job.Fact.Plan, 1 + mates.Count(m => m.Port.Fact.Kind == PortKind.Intake), restated, air, flow?.Curve.Direction ?? FlowDirection.Draw)
-            : flow is null ? null : OfExhaust(flow.Curve, mates, 1 + mates.Count(m => m.Port.Fact.Kind == PortKind.Exhaust));
+            ? OfIntake(new InletMach(plan, 1 + mates.Count(m => m.Port.Fact.Kind == PortKind.Intake), null, sheet.Port.Fact.Valve), restated, air, flow?.Curve.Direction ?? FlowDirection.Draw)
+            : OfExhaust(plan, sheet, mates, restated, air);
     }
 
-    private static WantedFlow? OfIntake(PlanInFull? plan, EnginePlan stated, int intakes, double restated, StandardAir air, FlowDirection direction)
+    /// <summary>The same with the engine's answer: where a percent more area is worth little, less is enough, down to nothing where it is worth nothing. Null where more pays at no lift.</summary>
+    /// <param name="worth">Of this port's side, lifts rising.</param>
+    public WantedFlow? ShapedBy(IReadOnlyList<LiftWorth> worth)
     {
-        if (stated is not { Bore: not null, Stroke: not null, HighestSpeed: not null } || stated.LiftOf(PortKind.Intake) is null || plan is null
-            || Needed(plan, MachTargets.KneeRange.High) is not { } least || Needed(plan, MachTargets.KneeRange.Low) is not { } most)
+        ArgumentNullException.ThrowIfNull(worth);
+        if (Line.Count < 2 || worth.Count < 2)
+        {
+            return this;
+        }
+
+        var most = worth.Max(w => w.Torque);
+        if (!(most > 0))
         {
             return null;
         }
 
-        var perArea = RestatedFlow.VolumeFlow(1, restated, air, direction) / intakes;
-        var highest = plan.IntakeCam.Lift.Highest;
-        return new WantedFlow(
-            NeededArea.Rule,
-            string.Create(CultureInfo.InvariantCulture, $"wanted at {stated.HighestSpeed:N0} rpm"),
-            [.. Enumerable.Range(0, Steps + 1).Select(i => highest * i / Steps).Select(l => (l, perArea * least.At(l), perArea * most.At(l)))]);
+        var curve = new MonotoneCubic([.. worth.Select(w => w.Lift)], [.. worth.Select(w => w.Torque / most)]);
+        double Counts(double lift)
+        {
+            var x = Math.Clamp(curve.At(Math.Clamp(lift, worth[0].Lift, worth[^1].Lift)).Value / Pays, 0, 1);
+            return x * x * (3 - 2 * x);
+        }
+
+        return this with { Words = $"{Words}, by the engine run", Line = [.. Line.Select(p => (p.Lift, p.Least * Counts(p.Lift), p.Most))] };
     }
 
-    /// <summary>Needed area over lift of all intakes of a cylinder at the plan's highest speed.</summary>
-    public static NeededAreaOverLift? Needed(PlanInFull plan, double index)
+    private static WantedFlow? OfIntake(InletMach inlet, double restated, StandardAir air, FlowDirection direction)
     {
-        ArgumentNullException.ThrowIfNull(plan);
-        ValveLift lift = plan.IntakeCam.Lift;
-        return NeededAreaOverLift.Of(plan.Bore.Value, plan.Throw, lift.Opens, lift.Closes, lift.At, plan.HighestRevolutions, index, plan.Air.State.SpeedOfSound);
-    }
-
-    private static WantedFlow? OfExhaust(FlowCurve own, IReadOnlyList<CylinderMate> mates, int exhausts)
-    {
-        FlowCurve[] intakes = [.. mates.Where(m => m.Port.Fact.Kind == PortKind.Intake).Select(m => m.Flow?.Curve.RestatedLike(own)).OfType<FlowCurve>()];
-        if (intakes.Length == 0 || intakes.Length < mates.Count(m => m.Port.Fact.Kind == PortKind.Intake))
+        if (inlet.NotStated.Count > 0 || inlet.Valve is not { } valve || inlet.ShareOfBest is not { Low: < 1 } share)
         {
             return null;
         }
 
-        var (from, to) = (intakes.Max(c => c.LowestLift), Math.Min(own.HighestLift, intakes.Min(c => c.HighestLift)));
+        var (from, to) = (NamedLimits.LeastLift.Limits.Middle * valve.HeadDiameter, inlet.Plan.IntakeCam.Lift.Highest);
         if (!(to > from))
         {
             return null;
         }
 
+        var (perArea, seat) = (RestatedFlow.VolumeFlow(1, restated, air, direction), valve.Seat());
         return new WantedFlow(
-            FlowBalance.Rule,
-            string.Create(CultureInfo.InvariantCulture, $"{FlowBalance.Usual.Low * 100:0} to {FlowBalance.Usual.High * 100:0} % of intake"),
+            ValveAtBest.Rule,
+            string.Create(CultureInfo.InvariantCulture, $"wanted at {inlet.Plan.HighestRevolutions * 60:N0} rpm"),
             [.. Enumerable.Range(0, Steps + 1).Select(i => from + (to - from) * i / Steps)
-                .Select(l => (l, intakes.Sum(c => c.At(l)?.Value ?? 0) / exhausts))
-                .Select(p => (p.l, FlowBalance.Usual.Low * p.Item2, FlowBalance.Usual.High * p.Item2))]);
+                .Select(l => (Lift: l, Best: perArea * ValveAtBest.At(seat, l)))
+                .Select(p => (p.Lift, share.Low * p.Best, Math.Min(1, share.High) * p.Best))]);
+    }
+
+    private static WantedFlow? OfExhaust(PlanInFull plan, PortSheet sheet, IReadOnlyList<CylinderMate> mates, double restated, StandardAir air)
+    {
+        if (CylinderBalance.NotStated(plan).Count > 0 || CylinderBalance.Side(plan, PortKind.Intake, sheet, mates, restated, air) is not { Value: var intake })
+        {
+            return null;
+        }
+
+        var (rule, exhausts) = (NamedLimits.ExhaustOverIntake, 1 + mates.Count(m => m.Port.Fact.Kind == PortKind.Exhaust));
+        return new WantedFlow(
+            FlowBalance.Rule, $"{rule.Numbers} % of intake",
+            [(plan.ExhaustCam.Lift.Highest, rule.Limits.Low * intake / exhausts, rule.Limits.High * intake / exhausts)]);
     }
 }

@@ -17,13 +17,16 @@ public static class Trial
         {
             return entry.Fact switch
             {
+                Sweep sweep when ledger.Find<BenchCard>(sweep.Bench) is { } bench =>
+                    ChokedPressure.Words(sweep.TestPressure, sweep.Direction, bench.Fact.StandardAir.Air().State),
                 FlowReading reading when ledger.Find<Sweep>(reading.Sweep) is { } sweep =>
                     Refuses(new Reductions(ledger.With([entry])).Of(sweep), entry.Subject),
                 LeakReading leak when ledger.Find<Sweep>(leak.Of) is { } sweep => Leak(ledger, leak, sweep),
                 WeatherReading weather when BenchOf(ledger, weather.Of) is { } bench => Air(RoomState.Of(weather, bench)),
                 MorningCheck check when ledger.Find<BenchCard>(check.Bench) is { } bench =>
-                    BenchMorning.Measure(Of(entry, check), bench, ledger).Remarks is [var first, ..] ? first : null,
+                    Morning.Measure(Of(entry, check), bench, ledger).Remarks is [var first, ..] ? first : null,
                 Calibration calibration when ledger.Find<BenchCard>(calibration.Bench) is { } bench => Fit(Of(entry, calibration), bench),
+                SetUpStudy study when ledger.Find<BenchCard>(study.Bench) is { } bench => Study(study, bench),
                 Section section => SectionShape.Of(section, out var problem) is null ? problem : null,
                 BallReading ball when ledger.Find<BallCheck>(ball.Check) is { Fact: var check } =>
                     Held(ledger, check.Cut, check.Setting, check.Air, ball.Reading),
@@ -48,13 +51,13 @@ public static class Trial
 
     private static string? Stands(Ledger ledger, Guid cut, BenchSetting setting, RoomAir? air)
     {
-        _ = new HeldReading(new Reductions(ledger), cut, setting, air, DateOnly.MaxValue);
+        _ = new HeldReading(new Reductions(ledger), cut, setting, air, BenchMoment.Last);
         return null;
     }
 
     private static string? Held(Ledger ledger, Guid cut, BenchSetting setting, RoomAir? air, Units.Typed reading)
     {
-        var area = new HeldReading(new Reductions(ledger), cut, setting, air, DateOnly.MaxValue).EffectiveArea(reading, "trial");
+        var area = new HeldReading(new Reductions(ledger), cut, setting, air, BenchMoment.Last).EffectiveArea(reading, "trial");
         return area.Value > 0 && double.IsFinite(area.Value)
             ? null
             : $"{reading.Text} is no flow through the port: it is not above the leak. Look at the range, the unit and the number.";
@@ -63,7 +66,7 @@ public static class Trial
     private static string? Leak(Ledger ledger, LeakReading leak, Kept<Sweep> sweep)
     {
         var bench = ledger.Get<BenchCard>(sweep.Fact.Bench);
-        var inputs = new SweepInputs(ledger, sweep, bench, DateOnly.MaxValue);
+        var inputs = new SweepInputs(ledger, sweep, bench, BenchMoment.Last);
         _ = inputs.For(leak.Range, int.MaxValue, null).Reduce(leak.Reading, leak.TestPressure, sweep.Fact.Direction, null, null, "leak");
         return null;
     }
@@ -81,6 +84,10 @@ public static class Trial
             ? null
             : "No meter factor can be worked out from these readings: the plate must read more than the leak. Look at the range and the units.";
     }
+
+    private static string? Study(SetUpStudy study, Kept<BenchCard> bench) => SetUpScatter.Of(study, bench) is { } scatter
+        ? scatter.Remarks.FirstOrDefault(_ => study.Range.Length > 0)
+        : "Fewer than two set-ups of the study hold a reading that can be an air flow. Look at the range and the unit, and type a line for each set-up.";
 
     private static Kept<BenchCard>? BenchOf(Ledger ledger, Guid of) =>
         ledger.Find<Sweep>(of) is { } sweep ? ledger.Find<BenchCard>(sweep.Fact.Bench) : null;

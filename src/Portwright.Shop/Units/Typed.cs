@@ -15,6 +15,10 @@ public sealed record Typed(double Value, string Unit, string Text)
         ? unit.ToSi(Value)
         : throw new ArgumentException($"'{Unit}' is not a unit of {dimension}: {string.Join(", ", Units.Unit.All(dimension).Select(u => u.Name).Distinct())}.", nameof(dimension));
 
+    /// <summary>What was typed, with the unit where the typing left it out: it means the same whatever units are shown around it.</summary>
+    [JsonIgnore]
+    public string WithUnit => Unit.Length == 0 || Text.Any(c => char.IsLetter(c) || c is '%' or '°' or '"' or '”' or '″' or '\'') ? Text.Trim() : $"{Text.Trim()} {Unit}";
+
     /// <summary>A number we made ourselves (a default, a demo), with the text that prints it.</summary>
     public static Typed Of(double value, string unit) =>
         new(value, unit, FormattableString.Invariant($"{value:R} {unit}").TrimEnd());

@@ -25,7 +25,7 @@ public sealed record WallState(Kept<WallPoint> Point, Kept<Station> Station, dou
         var cuts = ledger.CutsOf(cut.Fact.Port).Where(c => c.Fact.Number <= cut.Fact.Number).ToDictionary(c => c.Id);
         return [.. ledger.All<WallPoint>()
             .Where(w => cuts.ContainsKey(w.Fact.Cut) && ledger.Find<Station>(w.Fact.Station) is not null)
-            .GroupBy(w => (w.Fact.Station, Hour: Math.Round(w.Fact.Bearing * 4) / 4))
+            .GroupBy(w => (w.Fact.Station, Quarter: Math.Round(w.Fact.Bearing * 4)))
             .Select(g => g.OrderBy(w => cuts[w.Fact.Cut].Fact.Number).ThenBy(w => w.Sequence).Last())
             .Select(w => new WallState(
                 w,

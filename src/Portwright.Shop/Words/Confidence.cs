@@ -1,4 +1,5 @@
 using Portwright.Physics.Statistics;
+using Portwright.Physics.Targets;
 using Portwright.Physics.Uncertainty;
 
 namespace Portwright.Shop.Words;
@@ -19,6 +20,17 @@ public static class Confidence
 
     /// <summary>Probability that a quantity lies below a limit.</summary>
     public static double Below(Estimate value, double limit) => 1 - Above(value, limit);
+
+    /// <summary>Parts an edge without a sharp line is cut into.</summary>
+    private const int Parts = 200;
+
+    /// <summary>Probability that a quantity lies above a limit that is itself known to no more than a range: anywhere in it alike, the mean of <see cref="Above(Estimate, double)"/> over it.</summary>
+    public static double Above(Estimate value, UsualRange edge) => edge.HalfWidth > 0
+        ? Enumerable.Range(0, Parts).Average(i => Above(value, edge.Low + (edge.High - edge.Low) * (i + 0.5) / Parts))
+        : Above(value, edge.Middle);
+
+    /// <summary>Probability that a quantity lies below such a limit.</summary>
+    public static double Below(Estimate value, UsualRange edge) => 1 - Above(value, edge);
 
     /// <summary>Probability that at least one of two things is so, their doubts being apart from each other.</summary>
     public static double Either(double one, double other) => 1 - (1 - one) * (1 - other);

@@ -10,7 +10,8 @@ namespace Portwright.Shop.Words;
 /// <param name="Figures">Significant figures where the number is known no better than that; 0: by the doubt, else as the unit is usually printed.</param>
 /// <param name="Signed">True for a difference: it is printed with its sign, and a temperature's without its zero.</param>
 /// <param name="WithoutUnit">True for the first of two whose unit stands behind the second: <c>2.30 to 2.66 in²</c>.</param>
-public sealed record Quantity(double Si, Dimension Dimension, double Expanded = 0, int Figures = 0, bool Signed = false, bool WithoutUnit = false)
+/// <param name="Budget">Key of the table that says where its doubt comes from; empty where there is none.</param>
+public sealed record Quantity(double Si, Dimension Dimension, double Expanded = 0, int Figures = 0, bool Signed = false, bool WithoutUnit = false, string Budget = "")
 {
     /// <summary>A length along or across the port, m: <c>.094 in</c>.</summary>
     public static Quantity Length(double metres) => new(metres, Dimension.Length);
@@ -62,6 +63,9 @@ public sealed record Quantity(double Si, Dimension Dimension, double Expanded = 
 
     /// <summary>The same number, known to a few significant figures only.</summary>
     public Quantity About(int figures) => this with { Figures = figures, Expanded = 0 };
+
+    /// <summary>The same number, whose doubt that budget explains.</summary>
+    public Quantity By(string budget) => this with { Budget = budget };
 
     /// <summary>As a reader sees it: <c>221.9 ± 1.1 cfm</c>, <c>.350</c>, <c>+2.4 lb-ft</c>.</summary>
     public string In(UnitSystem units) => WithoutUnit ? Bare(units) : Behind(Bare(units), units);

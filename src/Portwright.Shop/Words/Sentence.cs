@@ -78,12 +78,16 @@ public sealed class Sentence : IEquatable<Sentence>
     /// <summary>The same without units behind the numbers, for a cell under a head that names the unit.</summary>
     public string BareIn(UnitSystem units) => LaidOut(units, q => q.Bare(units));
 
+    /// <summary>With a capital first letter, as it stands over something.</summary>
+    public Sentence Capital() => Pieces is [Piece.Plain { Text: var first }, ..]
+        ? new([new Piece.Plain(char.ToUpperInvariant(first[0]) + first[1..]), .. Pieces.Skip(1)])
+        : this;
+
     /// <summary>With a capital first letter and a full stop, as a sentence stands by itself.</summary>
     public Sentence Whole()
     {
         if (IsEmpty) return this;
-        var pieces = Pieces.ToList();
-        if (pieces[0] is Piece.Plain { Text: var first }) pieces[0] = new Piece.Plain(char.ToUpperInvariant(first[0]) + first[1..]);
+        var pieces = Capital().Pieces.ToList();
         if (pieces[^1] is not Piece.Plain { Text: var last } || last[^1] is not ('.' or '?' or ':')) pieces.Add(new Piece.Plain("."));
         return new(pieces);
     }

@@ -75,6 +75,7 @@ public sealed class SentenceJson : JsonConverter<Sentence>
         if (quantity.Figures > 0) writer.WriteNumber("figures", quantity.Figures);
         if (quantity.Signed) writer.WriteBoolean("signed", true);
         if (quantity.WithoutUnit) writer.WriteBoolean("withoutUnit", true);
+        if (quantity.Budget.Length > 0) writer.WriteString("budget", quantity.Budget);
         writer.WriteEndObject();
     }
 
@@ -91,6 +92,7 @@ public sealed class SentenceJson : JsonConverter<Sentence>
             of.TryGetProperty("expanded", out var doubt) ? doubt.GetDouble() : 0,
             of.TryGetProperty("figures", out var figures) ? figures.GetInt32() : 0,
             of.TryGetProperty("signed", out var signed) && signed.GetBoolean(),
-            of.TryGetProperty("withoutUnit", out var bare) && bare.GetBoolean()));
+            of.TryGetProperty("withoutUnit", out var bare) && bare.GetBoolean(),
+            of.TryGetProperty("budget", out var budget) ? budget.GetString()! : ""));
     }
 }

@@ -60,7 +60,8 @@ public static class VerdictWords
     }
 
     /// <summary>The difference with its doubt, what it is, and how sure or what would decide it: <c>+2.4 ± 1.6 cfm, real gain, 97 in 100</c>.</summary>
-    public static Sentence Said(Difference difference, Dimension dimension = Dimension.VolumeFlow)
+    /// <param name="budget">Key of the difference's budget; empty where there is none.</param>
+    public static Sentence Said(Difference difference, Dimension dimension = Dimension.VolumeFlow, string budget = "")
     {
         ArgumentNullException.ThrowIfNull(difference);
         Sentence more = difference switch
@@ -71,6 +72,6 @@ public static class VerdictWords
             { Verdict: Verdict.Real } => $", {Confidence.InHundred(Math.Max(difference.ProbabilityOfGain, 1 - difference.ProbabilityOfGain))}",
             _ => Sentence.Empty,
         };
-        return $"{Quantity.Difference(difference.Of, dimension, difference.Level)}, {Of(difference)}{more}";
+        return $"{Quantity.Difference(difference.Of, dimension, difference.Level).By(budget)}, {Of(difference)}{more}";
     }
 }

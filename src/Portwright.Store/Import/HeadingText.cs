@@ -18,6 +18,11 @@ internal sealed partial record HeadingText(ColumnRole Role, Dimension Dimension,
         var rest = Spaces().Replace(text.Length > 200 ? text[..200] : text, " ").Trim();
         var nothing = new HeadingText(ColumnRole.LeftOut, Dimension.VolumeFlow, null, null, "", null, null, rest, "");
         if (rest.Length == 0) return nothing;
+        if (TemperatureWord().IsMatch(rest) && (MeterWord().IsMatch(rest) || PlenumWord().IsMatch(rest)))
+        {
+            var (role, why) = PlenumWord().IsMatch(rest) ? (ColumnRole.PlenumTemperature, "headed as temperature of the plenum") : (ColumnRole.MeterTemperature, "headed as temperature at the meter");
+            return nothing with { Role = role, Dimension = Dimension.Temperature, Unit = UnitIn(PlenumWord().Replace(MeterWord().Replace(rest, " "), " "), Dimension.Temperature)?.Name, Why = why };
+        }
         if (NoReading().Match(rest) is { Success: true } no) return nothing with { Why = $"\"{no.Value.Trim()}\" is no reading" };
 
         if (LiftWord().IsMatch(rest)) return nothing with { Role = ColumnRole.Lift, Dimension = Dimension.Lift, Unit = UnitIn(LiftWord().Replace(rest, " "), Dimension.Lift)?.Name, Why = "headed as lift" };
@@ -114,6 +119,9 @@ internal sealed partial record HeadingText(ColumnRole Role, Dimension Dimension,
     [GeneratedRegex(@"\b(lift|ventilhub|hub|lev[ée]e|alzata|alzada|lyft)\b", Options)] private static partial Regex LiftWord();
     [GeneratedRegex(@"\b(cfm|flow|air|durchfluss|d[ée]bit|flusso|caudal|l/s|lps)\b|m[³3]/h", Options)] private static partial Regex FlowWord();
     [GeneratedRegex(@"\b(test ?press(ure)?|depression|press(ure)?|pressure drop|delta ?p|dp|vacuum)\b|Δ\s?p", Options)] private static partial Regex PressureWord();
+    [GeneratedRegex(@"\b(temp(erature)?|thermometer)\b|°\s?[cf]\b|^t\b", Options)] private static partial Regex TemperatureWord();
+    [GeneratedRegex(@"\b(flow ?)?(meter|metre|element)\b", Options)] private static partial Regex MeterWord();
+    [GeneratedRegex(@"\b(plenum|settling (chamber|tank))\b", Options)] private static partial Regex PlenumWord();
     [GeneratedRegex(@"\b(manometer|mano|indicated|inclined)\b", Options)] private static partial Regex Manometer();
     [GeneratedRegex(@"^(port|cyl(inder)?|runner|hole|head|side|valve|type|int?/exh?|i/e)s?[ ._]?(no|#|nr|number|id|name)?\.?$", Options)] private static partial Regex PortColumn();
     [GeneratedRegex(@"^(run|rep(eat)?|pass|trial|test)s?[ ._]?(no|#|nr|number)?\.?$", Options)] private static partial Regex RepeatColumn();

@@ -11,9 +11,11 @@ namespace Portwright.Store.Import;
 /// <param name="Repeat">From 1, within port, cut and lift.</param>
 /// <param name="TestPressure">When the file says one.</param>
 /// <param name="Range">The meter's range, when the file says one.</param>
+/// <param name="MeterTemperature">Of the air at the meter, when the file says it.</param>
+/// <param name="PlenumTemperature">Of the air in the plenum, when the file says it.</param>
 /// <param name="Row">Row in the file, from 1.</param>
 /// <param name="Column">Column in the file, from 1.</param>
-public sealed record ImportedReading(Typed Lift, Typed Reading, Dimension Dimension, string Port, int? Cut, int Repeat, Typed? TestPressure, string? Range, int Row, int Column)
+public sealed record ImportedReading(Typed Lift, Typed Reading, Dimension Dimension, string Port, int? Cut, int Repeat, Typed? TestPressure, string? Range, Typed? MeterTemperature, Typed? PlenumTemperature, int Row, int Column)
 {
     /// <summary>"row 7, column C".</summary>
     public string Address => FormattableString.Invariant($"row {Row}, column {RawTable.Letters(Column - 1)}");

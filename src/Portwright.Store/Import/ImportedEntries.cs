@@ -44,7 +44,7 @@ public static class ImportedEntries
                    ? ImportedAgain.Show(record!, subject, at, hand, preview.Table.FileName)
                    : new Entry(
                        number, subject, target.Job, at, hand, Source(preview.Table, r),
-                       new FlowReading(target.Sweep, r.Lift, r.Reading, r.Range is { Length: > 0 } range ? range : target.Range, r.TestPressure))
+                       new FlowReading(target.Sweep, r.Lift, r.Reading, r.Range is { Length: > 0 } range ? range : target.Range, r.TestPressure, r.MeterTemperature, r.PlenumTemperature))
                where entry is not null
                select entry,
         ];

@@ -112,6 +112,11 @@ public static class SweepImport
             return new ImportProblem(reading.Address, $"{bench.Fact.Name} has no range \"{name}\". There are: {names}.");
         }
 
+        if (ChokedPressure.Words(reading.TestPressure ?? choice.TestPressure, choice.Direction, bench.Fact.StandardAir.Air().State) is { } choked)
+        {
+            return new ImportProblem(reading.Address, choked);
+        }
+
         return MeterOf.ReadingDimension(range) == reading.Dimension
             ? null
             : new ImportProblem(

@@ -21,6 +21,10 @@ public enum ColumnRole
     Cut,
     /// <summary>The meter's range of the row.</summary>
     Range,
+    /// <summary>The temperature of the air at the meter.</summary>
+    MeterTemperature,
+    /// <summary>The temperature of the air in the plenum.</summary>
+    PlenumTemperature,
 }
 
 /// <summary>One column as it was guessed or as the person set it.</summary>

@@ -87,11 +87,11 @@ internal static partial class SweepRows
             if (bad.Count == 0 && SumsUp(taken) && IsLast(r)) { Leave(r, "the total or average of the rows above"); return; }
             foreach (var problem in bad) Complain(problem);
             if (bad.Count == 0) Add(Numbers(taken));
-            var row = RowFields(r);
+            var row = Fields(r);
             foreach (var (column, lift, value) in taken) Take(r, column, lift, value, row);
         }
 
-        private void Take(int r, ColumnMapping column, Typed lift, Typed value, (string Port, int? Cut, int? Repeat, Typed? Pressure, string? Range) row)
+        private void Take(int r, ColumnMapping column, Typed lift, Typed value, RowFields row)
         {
             var port = string.Join(' ', new[] { row.Port, column.Port }.Where(p => p.Length > 0).Distinct(StringComparer.OrdinalIgnoreCase));
             if (port.Length == 0) port = _section;
@@ -104,14 +104,14 @@ internal static partial class SweepRows
             if (used.Contains(repeat)) repeat = used.Max + 1;
             used.Add(repeat);
             var (fileRow, fileColumn) = table.InFile(r, column.Column);
-            _readings.Add(new ImportedReading(lift, value, column.Dimension, port, cut, repeat, pressure, row.Range, fileRow, fileColumn));
+            _readings.Add(new ImportedReading(lift, value, column.Dimension, port, cut, repeat, pressure, row.Range, row.MeterTemperature, row.PlenumTemperature, fileRow, fileColumn));
         }
 
-        private (string Port, int? Cut, int? Repeat, Typed? Pressure, string? Range) RowFields(int r)
+        private RowFields Fields(int r)
         {
             var port = new List<string>();
             int? cut = null, repeat = null;
-            Typed? pressure = null;
+            Typed? pressure = null, meter = null, plenum = null;
             string? range = null;
             foreach (var c in mapping.Columns)
             {
@@ -121,10 +121,9 @@ internal static partial class SweepRows
                 {
                     case ColumnRole.Port: port.Add(cell.Text.Trim()); break;
                     case ColumnRole.Range: range = cell.Text.Trim(); break;
-                    case ColumnRole.TestPressure:
-                        if (Parse(r, c, out var typed, out var problem)) pressure = typed;
-                        else Complain(problem!);
-                        break;
+                    case ColumnRole.TestPressure: pressure = Number(c); break;
+                    case ColumnRole.MeterTemperature: meter = Number(c); break;
+                    case ColumnRole.PlenumTemperature: plenum = Number(c); break;
                     default:
                         var digits = LastNumber().Match(cell.Text).Value;
                         if (!int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var n))
@@ -134,8 +133,18 @@ internal static partial class SweepRows
                         break;
                 }
             }
-            return (string.Join(' ', port), cut, repeat, pressure, range);
+            return new RowFields(string.Join(' ', port), cut, repeat, pressure, range, meter, plenum);
+
+            Typed? Number(ColumnMapping c)
+            {
+                if (Parse(r, c, out var typed, out var problem)) return typed;
+                Complain(problem!);
+                return null;
+            }
         }
+
+        /// <summary>What the columns beside the readings say of a row.</summary>
+        private sealed record RowFields(string Port, int? Cut, int? Repeat, Typed? Pressure, string? Range, Typed? MeterTemperature, Typed? PlenumTemperature);
 
         private bool Parse(int r, ColumnMapping column, out Typed value, out ImportProblem? problem)
         {

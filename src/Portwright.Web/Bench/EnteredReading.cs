@@ -12,7 +12,8 @@ namespace Portwright.Web.Bench;
 /// <param name="Lift">With its unit.</param>
 /// <param name="Text">What was typed, letter for letter.</param>
 /// <param name="At">When Enter was pressed.</param>
-public sealed record EnteredReading(Guid Number, string Lift, string Text, DateTimeOffset At, string? Range, string? Pressure, string? Sound, string? Hand)
+public sealed record EnteredReading(Guid Number, string Lift, string Text, DateTimeOffset At, string? Range, string? Pressure, string? Sound, string? Hand,
+    string? MeterTemperature = null, string? PlenumTemperature = null)
 {
     private static readonly string[] Sounds = ["steady", "whistles", "rattles"];
 
@@ -41,15 +42,11 @@ public sealed record EnteredReading(Guid Number, string Lift, string Text, DateT
             return (null, problem);
         }
 
-        Typed? pressure = null;
-        if (!string.IsNullOrWhiteSpace(Pressure))
+        if (!Optional(Pressure, Dimension.Pressure, "Test pressure", out var pressure)
+            || !Optional(MeterTemperature, Dimension.Temperature, "Temperature at the meter", out var meter)
+            || !Optional(PlenumTemperature, Dimension.Temperature, "Temperature in the plenum", out var plenum))
         {
-            if (!TypedNumber.TryParse(Pressure, Dimension.Pressure, units, "Test pressure", out var typed, out problem))
-            {
-                return (null, problem);
-            }
-
-            pressure = typed;
+            return (null, problem);
         }
 
         var fact = new FlowReading(
@@ -58,8 +55,27 @@ public sealed record EnteredReading(Guid Number, string Lift, string Text, DateT
             reading,
             name == sweep.Fact.Range ? "" : name,
             pressure,
+            meter,
+            plenum,
             Sound: Sounds.Contains(Sound) ? Sound! : "");
         var hand = new string([.. (Hand ?? "").Where(c => !char.IsControl(c)).Take(40)]);
         return (new Entry(Number, Number, sweep.Entry.Job, At, hand, "typed", fact), null);
+
+        bool Optional(string? text, Dimension of, string field, out Typed? value)
+        {
+            value = null;
+            if (string.IsNullOrWhiteSpace(text))
+            {
+                return true;
+            }
+
+            if (!TypedNumber.TryParse(text, of, units, field, out var typed, out problem))
+            {
+                return false;
+            }
+
+            value = typed;
+            return true;
+        }
     }
 }

@@ -22,6 +22,11 @@ internal static class ReadingQuestion
             return null;
         }
 
+        if (UnderTheLeak.Words(one.Reading.Fact, one.Lift, one.EffectiveArea) is { } under)
+        {
+            return under;
+        }
+
         var flow = RestatedFlow.VolumeFlow(one.EffectiveArea.Value, curve.RestatedAt, curve.Air, curve.Direction);
         var earlier = SweepStanding.Earlier(after, sweep)?.Curve;
         return TypingSlip.Ask(sofar, earlier, one.Lift, flow) is { } slip

@@ -60,6 +60,18 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
     public Typed? Number(string name, string label, Dimension dimension, string unit) =>
         string.IsNullOrWhiteSpace(Raw(name)) ? null : Needed(name, label, dimension, Unit.Find(unit, dimension));
 
+    /// <summary>A relative humidity that may be left out.</summary>
+    public Typed? Humidity(string name, string label)
+    {
+        var value = Number(name, label, Dimension.Fraction);
+        if (value is not null && RelativeHumidity.Question(label, value.Text, value.Si(Dimension.Fraction)) is { } question)
+        {
+            Refuse(name, question);
+        }
+
+        return value;
+    }
+
     /// <summary>A number that must be there.</summary>
     public Typed? Needed(string name, string label, Dimension dimension) => Needed(name, label, dimension, null);
 

@@ -8,6 +8,8 @@ namespace Portwright.Web.Pages;
 /// <param name="Difference">True for a doubt of a temperature or a pressure: a difference, that knows no zero point.</param>
 internal sealed record CardBox(string Group, string Name, string Label, Dimension Dimension, double? Value, string? Hint = null, bool Difference = false)
 {
+    private const string AirHumidity = "air-humidity";
+
     public static IReadOnlyList<CardBox> Of(BenchCard card)
     {
         var d = card.Doubt;
@@ -17,7 +19,7 @@ internal sealed record CardBox(string Group, string Name, string Label, Dimensio
             new("shop", "restated", "Flow is restated at", Dimension.Pressure, card.RestatedAt),
             new("air", "air-pressure", "Pressure", Dimension.Barometer, card.StandardAir.Pressure),
             new("air", "air-temperature", "Temperature", Dimension.Temperature, card.StandardAir.Temperature),
-            new("air", "air-humidity", "Relative humidity", Dimension.Fraction, card.StandardAir.RelativeHumidity),
+            new("air", AirHumidity, "Relative humidity", Dimension.Fraction, card.StandardAir.RelativeHumidity),
             new("doubt", "set-up", "Set-up to set-up", Dimension.Fraction, d.SetUpScatter, "Of the flow; better found by a study of set-ups."),
             new("doubt", "repeat", "Reading to reading", Dimension.Fraction, d.RepeatScatter, "Of the flow."),
             new("doubt", "drift", "Day to day", Dimension.Fraction, d.Drift, "Of the flow."),
@@ -35,7 +37,7 @@ internal sealed record CardBox(string Group, string Name, string Label, Dimensio
     {
         Elevation = v["elevation"],
         RestatedAt = v["restated"] ?? card.RestatedAt,
-        StandardAir = new AirCard(v["air-pressure"] ?? card.StandardAir.Pressure, v["air-temperature"] ?? card.StandardAir.Temperature, v["air-humidity"] ?? 0),
+        StandardAir = new AirCard(v["air-pressure"] ?? card.StandardAir.Pressure, v["air-temperature"] ?? card.StandardAir.Temperature, v[AirHumidity] ?? 0),
         Doubt = card.Doubt with
         {
             SetUpScatter = v["set-up"] ?? 0,
@@ -69,6 +71,7 @@ internal sealed record CardBox(string Group, string Name, string Label, Dimensio
 
         return Difference && Dimension == Dimension.Temperature
             ? typed.Number(Name, Label, Dimension.Ratio)?.Value * Unit.Default(Dimension, units).Factor
+            : Name == AirHumidity ? typed.Humidity(Name, Label)?.Si(Dimension)
             : typed.Si(Name, Label, Dimension);
     }
 }

@@ -21,6 +21,8 @@ internal static class ImportForm
         (nameof(ColumnRole.Repeat), "which repeat"),
         (nameof(ColumnRole.TestPressure), "test pressure"),
         (nameof(ColumnRole.Range), "range of the meter"),
+        (nameof(ColumnRole.MeterTemperature), "temperature at the meter"),
+        (nameof(ColumnRole.PlenumTemperature), "temperature in the plenum"),
     ];
 
     private static readonly Dimension[] ReadingDimensions = [Dimension.VolumeFlow, Dimension.Fraction, Dimension.Pressure, Dimension.MassFlow];
@@ -31,6 +33,7 @@ internal static class ImportForm
         ColumnRole.Lift => [("", "by the numbers"), .. Names(Dimension.Lift)],
         ColumnRole.Reading => [.. ReadingDimensions.SelectMany(Names)],
         ColumnRole.TestPressure => [.. Names(Dimension.Pressure)],
+        ColumnRole.MeterTemperature or ColumnRole.PlenumTemperature => [.. Names(Dimension.Temperature)],
         _ => [],
     };
 
@@ -81,6 +84,7 @@ internal static class ImportForm
         {
             ColumnRole.Lift => Dimension.Lift,
             ColumnRole.TestPressure => Dimension.Pressure,
+            ColumnRole.MeterTemperature or ColumnRole.PlenumTemperature => Dimension.Temperature,
             ColumnRole.Reading => ReadingDimensions.FirstOrDefault(d => unit is { Length: > 0 } && Unit.Find(unit, d) is not null, column.Role == role ? column.Dimension : Dimension.VolumeFlow),
             _ => Dimension.Count,
         };

@@ -1,4 +1,5 @@
 using Portwright.Physics.Metering;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 
@@ -15,7 +16,7 @@ internal static class MeterWords
         {
             OrificeCard o => $"orifice plate {Length(o.Bore)} in a pipe of {Length(o.PipeDiameter)}, {(o.Taps switch { OrificeTaps.Corner => "corner taps", OrificeTaps.Flange => "flange taps", _ => "D and D/2 taps" })}",
             PlenumPlateCard p => $"plate {Length(p.Diameter)} between plenums, coefficient {Print.Bare(p.DischargeCoefficient, Dimension.Ratio, units, 3)}",
-            PercentCard p => $"percent of {Flow(p.FullScaleFlow)}, {(p.Scale == RangeScale.SquareRoot ? "square-root scale" : "linear scale")}",
+            PercentCard p => $"percent of {Flow(p.FullScaleFlow)}, {(p.Scale == RangeScale.SquareRoot ? "square-root scale" : "linear scale")}{(AssumedScale.Words(range) is { Count: > 0 } assumed ? $"; assumed: {string.Join(", ", assumed)}" : "")}",
             LaminarCard l => $"laminar element, {Flow(l.FlowAtReference)} at {Print.Number(l.ReferenceDifferential, Dimension.Pressure, units)}",
             DirectCard d => $"flow readout, {Basis(d.Basis)}",
             _ => "meter",

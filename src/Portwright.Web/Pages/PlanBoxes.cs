@@ -13,6 +13,8 @@ namespace Portwright.Web.Pages;
 /// <param name="Unit">Unit of a bare number where it is not the dimension's own.</param>
 public sealed record PlanBox(string Name, string Label, string Figure, Dimension Dimension, double? Value, string? Hint = null, string? Unit = null)
 {
+    public const string AirHumidity = "air-humidity";
+
     public string UnitName(UnitSystem units) => Unit ?? Print.UnitName(Dimension, units);
 
     /// <summary>The value as the box shows it.</summary>
@@ -27,6 +29,7 @@ public sealed record PlanBox(string Name, string Label, string Figure, Dimension
     /// <summary>What the box says now, SI. A box left as the page printed it keeps the value behind it: printing rounds.</summary>
     public double? Read(Typing typed, UnitSystem units) => typed.Raw(Name) == Printed(units) || string.IsNullOrWhiteSpace(typed.Raw(Name))
         ? string.IsNullOrWhiteSpace(typed.Raw(Name)) ? null : Value
+        : Name == AirHumidity ? typed.Humidity(Name, Label)?.Si(Dimension)
         : typed.Needed(Name, Label, Dimension, Unit is { } unit ? Shop.Units.Unit.Find(unit, Dimension) : null)?.Si(Dimension);
 
     private string Text(double si, UnitSystem units) =>
@@ -83,7 +86,7 @@ public sealed record PlanGroup(string Title, bool Folded, IReadOnlyList<PlanBox>
             new("elevation", "Elevation", "Elevation", Dimension.Elevation, plan.Air?.Elevation),
             new("air-pressure", "Pressure at the place", "Pressure of the air", Dimension.Barometer, plan.Air?.Pressure, "Empty: by the elevation."),
             new("air-temperature", "Temperature", "Temperature of the air", Dimension.Temperature, plan.Air?.Temperature),
-            new("air-humidity", "Humidity", "Humidity", Dimension.Fraction, plan.Air?.RelativeHumidity),
+            new(PlanBox.AirHumidity, "Humidity", "Humidity", Dimension.Fraction, plan.Air?.RelativeHumidity),
         ]),
         new("Limits of the class", true,
         [

@@ -35,7 +35,7 @@ public sealed class PlanForm(EnginePlan was, Typing typed, UnitSystem units)
             ClassRules = typed.Text("rules", "Rules"),
             Intake = OrNull(new IntakeTract(), new IntakeTract(Box("runner"), Box("runner-near"), Box("runner-far"), Box("plenum"), Throttle())),
             Exhaust = OrNull(new ExhaustTract(), new ExhaustTract(Box("primary"), Box("primary-size"), Whole("meet", 1, 24), Box("collector"), Box("collector-size"))),
-            Air = OrNull(new RunningAir(), new RunningAir(Box("elevation"), Box("air-pressure"), Box("air-temperature"), Box("air-humidity"))),
+            Air = OrNull(new RunningAir(), new RunningAir(Box("elevation"), Box("air-pressure"), Box("air-temperature"), Box(PlanBox.AirHumidity))),
             Limits = OrNull(new ClassLimits(), new ClassLimits(Box("limit-lift"), Box("limit-ratio"), Box("limit-hole"))),
             SpeedWeights = typed.Raw("weights")?.ReplaceLineEndings("\n") == PlanLists.Of(was.SpeedWeights) ? was.SpeedWeights : PlanLists.Weights(typed),
             Layout = Enum.TryParse<CylinderLayout>(typed.Raw("layout"), out var layout) && Enum.IsDefined(layout) ? layout : null,

@@ -7,7 +7,8 @@ using Portwright.Web.Forms;
 namespace Portwright.Web.Pages;
 
 /// <summary>A box of the range form.</summary>
-internal sealed record RangeField(string Name, string Label, Dimension Dimension, Func<MeterCard, double?> Of, string? Hint = null);
+/// <param name="MayMiss">May stay empty: the usual is assumed, marked so, and stands in the doubt.</param>
+internal sealed record RangeField(string Name, string Label, Dimension Dimension, Func<MeterCard, double?> Of, string? Hint = null, bool MayMiss = false);
 
 /// <summary>The five kinds of meter as a form: which boxes each has, and how they make a range.</summary>
 internal static class RangeForm
@@ -35,8 +36,10 @@ internal static class RangeForm
         "percent" =>
         [
             new("full", "Flow at the full mark", Dimension.VolumeFlow, m => (m as PercentCard)?.FullScaleFlow),
-            new("at", "Test pressure it was set at", Dimension.Pressure, m => (m as PercentCard)?.CalibrationPressure),
-            new("differential", "Differential at the full mark", Dimension.Pressure, m => (m as PercentCard)?.FullScaleDifferential, "Across the range's hole."),
+            new("at", "Test pressure it was set at", Dimension.Pressure, m => m is PercentCard { PressureAssumed: false } p ? p.CalibrationPressure : null, "Empty where nobody knows: 28 inH2O is assumed, and its doubt stands in every result.", true),
+            new("differential", "Differential at the full mark", Dimension.Pressure, m => m is PercentCard { DifferentialAssumed: false } p ? p.FullScaleDifferential : null, "Across the range's hole. Empty where nobody knows: 6 inH2O is assumed, and its doubt stands in every result.", true),
+            new("air-pressure", "Barometer when it was set", Dimension.Barometer, m => (m as PercentCard)?.CalibrationAir?.Pressure, "Empty where nobody knows: standard air is assumed, and its doubt stands in every result.", true),
+            new("air-temperature", "Air temperature when it was set", Dimension.Temperature, m => (m as PercentCard)?.CalibrationAir?.Temperature, "With the barometer, or empty.", true),
         ],
         "plate" =>
         [
@@ -78,7 +81,8 @@ internal static class RangeForm
     {
         var values = FieldsOf(kind).ToDictionary(
             f => f.Name,
-            f => old is not null && typed.Raw(f.Name) == Shown(f, old, units) && f.Of(old.Meter) is { } stood ? stood : typed.NeededSi(f.Name, f.Label, f.Dimension));
+            f => old is not null && typed.Raw(f.Name) == Shown(f, old, units) && f.Of(old.Meter) is { } stood ? stood
+                : f.MayMiss ? typed.Si(f.Name, f.Label, f.Dimension) : (double?)typed.NeededSi(f.Name, f.Label, f.Dimension));
         TubeCard? tube = null;
         if (typed.Si("fluid", "Density of the fluid", Dimension.Density) is { } density)
         {
@@ -90,20 +94,26 @@ internal static class RangeForm
         var unit = kept ? old!.Unit : UnitOf(kind, tube is not null, units);
         var resolution = typed.Needed("resolution", "Read to", Dimension.Ratio)?.Value ?? double.NaN;
         var accuracy = typed.NeededSi("accuracy", "Accuracy", Dimension.Fraction);
+        if (kind == "percent" && values["air-pressure"] is null != values["air-temperature"] is null)
+        {
+            typed.Refuse(values["air-pressure"] is null ? "air-pressure" : "air-temperature", "Of the air it was set in one number is missing: type barometer and temperature, or leave both empty.");
+        }
+
         if (!typed.IsGood)
         {
             return null;
         }
 
+        double Of(string box) => values[box] ?? double.NaN;
         MeterCard meter = kind switch
         {
-            "percent" => new PercentCard(values["full"], values["at"], typed.Choice("scale", RangeScale.SquareRoot), values["differential"], (old?.Meter as PercentCard)?.CalibrationAir, (old?.Meter as PercentCard)?.Tube),
-            "plate" => new PlenumPlateCard(values["diameter"], values["coefficient"], tube),
-            "orifice" => new OrificeCard(values["pipe"], values["bore"], typed.Choice("taps", OrificeTaps.Corner), tube),
-            "laminar" => new LaminarCard(values["full"], values["differential"], values["temperature"], tube),
+            "percent" => Percent(values, typed.Choice("scale", RangeScale.SquareRoot), old?.Meter as PercentCard),
+            "plate" => new PlenumPlateCard(Of("diameter"), Of("coefficient"), tube),
+            "orifice" => new OrificeCard(Of("pipe"), Of("bore"), typed.Choice("taps", OrificeTaps.Corner), tube),
+            "laminar" => new LaminarCard(Of("full"), Of("differential"), Of("temperature"), tube),
             _ => new DirectCard(typed.Choice("basis", ReadoutBasis.ActualAtMeter), (old?.Meter as DirectCard)?.Air ?? new AirCard()),
         };
-        var range = new RangeCard(name, meter, unit, resolution, accuracy, old?.DrawInlet ?? MeterInletOf.Draw, old?.BlowInlet ?? MeterInletOf.Blow);
+        var range = new RangeCard(name, meter, unit, resolution, accuracy, old?.DrawInlet ?? MeterInletOf.Draw, old?.BlowInlet ?? MeterInletOf.Blow, typed.Text("instrument", "Instrument"));
         try
         {
             // The physics says whether such a meter can be.
@@ -116,6 +126,17 @@ internal static class RangeForm
             return null;
         }
     }
+
+    /// <summary>What is not typed is assumed, and marked so.</summary>
+    private static PercentCard Percent(Dictionary<string, double?> values, RangeScale scale, PercentCard? old) => new(
+        values["full"] ?? double.NaN,
+        values["at"] ?? AssumedScale.TestPressure,
+        scale,
+        values["differential"] ?? AssumedScale.Differential,
+        values["air-pressure"] is { } pressure && values["air-temperature"] is { } temperature ? new AirCard(pressure, temperature, old?.CalibrationAir?.RelativeHumidity ?? 0) : null,
+        old?.Tube,
+        values["at"] is null,
+        values["differential"] is null);
 
     private static TubeCard? TubeOf(MeterCard? meter) => meter switch
     {

@@ -76,7 +76,7 @@ public sealed class ShopRecord : IDisposable
             version = _version;
         }
 
-        var reduced = new Reductions(Ledger.Of(Noted(Journal.ReadShop()).Concat(Noted(Journal.ReadJob(job)))));
+        var reduced = new Reductions(Ledger.Of(Noted(Journal.ReadJobAndShop(job))));
         lock (_keeping)
         {
             if (version == _version)

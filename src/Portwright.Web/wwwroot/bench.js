@@ -135,6 +135,8 @@ class SweepEntry extends HTMLElement {
     const entry = {
       number: crypto.randomUUID(), lift: at.key, text, at: local(now), range: this.range(),
       pressure: this.querySelector('[data-pressure]')?.value ?? '',
+      meterTemperature: this.querySelector('[data-meter-temperature]')?.value ?? '',
+      plenumTemperature: this.querySelector('[data-plenum-temperature]')?.value ?? '',
       sound: this.querySelector('[data-sound]:checked')?.value ?? '', hand: this.dataset.hand,
     };
     const order = `${now.getTime()}`.padStart(15, '0') + `${this.count++}`.padStart(6, '0');

@@ -57,7 +57,7 @@ internal sealed record DocumentLayout(string Name, Func<Document, PortAtCut, Uni
     private static string Text(string html)
     {
         var read = Regex.Replace(html, "<svg.*?</svg>|<style>.*?</style>|<title>.*?</title>", " ", RegexOptions.Singleline);
-        return WebUtility.HtmlDecode(Regex.Replace(Regex.Replace(read, "</?(b|span)( [^>]*)?>", ""), "<[^>]+>", " "));
+        return WebUtility.HtmlDecode(Regex.Replace(Regex.Replace(read, "</?(a|b|span)( [^>]*)?>", ""), "<[^>]+>", " "));
     }
 
     private static List<string> InOrder(string text, IEnumerable<string> said)

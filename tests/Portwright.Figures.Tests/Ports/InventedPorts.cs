@@ -13,8 +13,12 @@ namespace Portwright.Figures.Tests.Ports;
 /// <summary>Ports to draw: a healthy one, one with its faults, one half measured, one not measured at all.</summary>
 internal static class InventedPorts
 {
-    private static readonly MadePort MadeFaulty = new(2)
+    private const double Degree = Math.PI / 180;
+
+    /// <summary>Made anew each time: its noise is the same whoever asks first.</summary>
+    private static MadePort MadeFaulty => new(2)
     {
+        Plan = new MadePort(2).Plan with { IntakeTiming = new CamTiming(270 * Degree, null, 220 * Degree, null, 108 * Degree) },
         BallFactor = (s, b) => s == "D" && b == 6 ? -0.4 : s == "C" && b == 9 ? 0.2 : s == "C" && b == 12 ? 2.4 : 1,
         Flag = (s, b) => s == "D" && b == 6 ? Steadiness.TurnsBack : b == 12 ? Steadiness.Still : b == 9 ? Steadiness.Swings : Steadiness.Trembles,
         SpeedFactor = (s, x, y) => s == "D" ? 1 + 0.28 * y + 0.06 * x : 1 + 0.08 * y,

@@ -86,9 +86,9 @@ public sealed class OtherPortFigureTests
     {
         var made = new MadePort(3);
         var flat = made.EffectiveArea(0.010);
-        made.FlowFactor = lift => lift > 0.0101 ? flat / new MadePort(3).EffectiveArea(lift) : 1;
+        made.FlowFactor = lift => lift > 0.0101 ? 0.95 * flat / new MadePort(3).EffectiveArea(lift) : 1;
         var survey = made.Survey();
-        var picture = FindingPicture.Of(survey, PortFindings.Of(survey).Single(f => f.Rule.Key == "stalls-before-cam-lift"));
+        var picture = FindingPicture.Of(survey, PortFindings.Of(survey).Single(f => f.Rule.Key == "backs-up"));
         DrawingChecks.IsReadable(picture, 11);
         var ringed = picture.Seen().OfType<Circle>().Where(c => c.Outline is { Role: Role.Brass }).ToList();
         Assert.InRange(ringed.Count, 1, 4);

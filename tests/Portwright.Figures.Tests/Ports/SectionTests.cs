@@ -84,7 +84,8 @@ public sealed class SectionTests
             {
                 var station = InventedPorts.Faulty.At(letter);
                 var speeds = SectionDrawing.Of(InventedPorts.Faulty, station, new View(), SectionShows.Speeds, UnitSystem.UsCustomary, width).Texts().Select(t => t.Words).ToList();
-                Assert.All(station.Ring!.Readings, r => Assert.Contains(Print.Bare(r.Speed, Dimension.Speed, UnitSystem.UsCustomary, 0), speeds));
+                // The slowest of all may be the laziest place's own label.
+                Assert.All(station.Ring!.Readings, r => Assert.Contains(speeds, s => s.Contains(Print.Bare(r.Speed, Dimension.Speed, UnitSystem.UsCustomary, 0), StringComparison.Ordinal)));
                 var balls = SectionDrawing.Of(InventedPorts.Faulty, station, new View(), SectionShows.Balls, UnitSystem.UsCustomary, width).Texts().Count(t => t.Words.Contains(" of ", StringComparison.Ordinal) && t.Weight == Weight.SemiBold || t.Words.StartsWith("rose ", StringComparison.Ordinal));
                 Assert.Equal(4, balls);
                 var walls = SectionDrawing.Of(InventedPorts.Faulty, station, new View(), SectionShows.Walls, UnitSystem.UsCustomary, width).Texts().Count(t => t.Words.StartsWith('.'));

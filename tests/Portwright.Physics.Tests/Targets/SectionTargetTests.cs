@@ -1,7 +1,6 @@
 using CsCheck;
 using Portwright.Physics.Crank;
 using Portwright.Physics.Targets;
-using Portwright.Physics.TestPiece;
 using Portwright.Physics.Valves;
 
 namespace Portwright.Physics.Tests.Targets;
@@ -45,8 +44,8 @@ public sealed class SectionTargetTests
         var mean = SectionSpeed.AreaForMean(bore, crank.Stroke, speed, air);
         Assert.Equal(1, SectionSpeed.Mean(bore, crank.Stroke, speed, mean) / air, 1e-12);
         Assert.Equal(1, SectionSpeed.RevolutionsASecondForMean(bore, crank.Stroke, mean, air) / speed, 1e-12);
-        var peak = SectionSpeed.AreaForPeak(bore, crank, speed, SectionSpeed.LimitMach * Sound);
-        Assert.Equal(1, SectionSpeed.LimitRevolutionsASecond(bore, crank, peak, Sound) / speed, 1e-12);
+        var peak = SectionSpeed.AreaForPeak(bore, crank, speed, NamedLimits.SectionMach.Limits.Middle * Sound);
+        Assert.Equal(1, SectionSpeed.LimitRevolutionsASecond(bore, crank, peak, Sound, NamedLimits.SectionMach.Limits.Middle) / speed, 1e-12);
         Assert.InRange(SectionSpeed.Peak(bore, crank, speed, mean) / SectionSpeed.Mean(bore, crank.Stroke, speed, mean), Math.PI / 2, 1.75);
     });
 
@@ -58,31 +57,4 @@ public sealed class SectionTargetTests
         Assert.Equal(index, InletMachIndex.Of(bore, crank.Stroke, speed, area, Sound), 1e-12);
         Assert.Equal(1, MachTargets.RevolutionsASecond(bore, crank.Stroke, area, Sound, index) / speed, 1e-12);
     });
-
-    [Fact]
-    public void Needed_area_passes_the_demand_at_the_chosen_loss() => Gen.Select(Gen.Double[0.001, 0.6], Gen.Double[1e-3, 0.3]).Sample((loss, demand) =>
-    {
-        const double p0 = 98_000, density = 1.16, k = 1.4;
-        var area = NeededArea.For(demand, loss, Math.Sqrt(k * p0 / density), k);
-        var mass = area * Nozzle.MassFlux(p0, density, k, p0 * (1 - loss));
-        Assert.Equal(1, mass / (density * (1 - loss) * demand), 1e-12);
-    });
-
-    [Fact]
-    public void Loss_and_Mach_number_of_a_demand_are_one_relation() => Gen.Double[0.01, 1].Sample(mach =>
-    {
-        var loss = NeededArea.LossAt(mach, 1.4);
-        Assert.Equal(1, NeededArea.For(mach * Sound * 1e-3, loss, Sound, 1.4) / 1e-3, 1e-9);
-    });
-
-    [Fact]
-    public void Needed_area_is_largest_at_the_fastest_piston_and_none_while_it_rises()
-    {
-        double[] angles = [0, Crank.FastestAngle - 0.1, Crank.FastestAngle, Crank.FastestAngle + 0.1, 4], areas = new double[5];
-        NeededArea.Over(angles, areas, Bore, Crank, 100, 0.05, Sound, 1.4);
-        Assert.Equal(0, areas[0], 1e-15);
-        Assert.Equal(0, areas[4]);
-        Assert.True(areas[2] > areas[1] && areas[2] > areas[3] && areas[1] > 0 && areas[3] > 0);
-        Assert.Throws<ArgumentException>(() => NeededArea.Over(angles, new double[2], Bore, Crank, 100, 0.05, Sound, 1.4));
-    }
 }

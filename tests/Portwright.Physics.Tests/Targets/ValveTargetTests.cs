@@ -26,7 +26,7 @@ public sealed class ValveTargetTests
 
     [Fact]
     public void Exhaust_of_three_quarters_of_the_intake_is_usual() =>
-        Assert.True(FlowBalance.Usual.Holds(FlowBalance.Of(150, 200)) && !FlowBalance.Usual.Holds(FlowBalance.Of(120, 200)) && !FlowBalance.Usual.Holds(FlowBalance.Of(170, 200)));
+        Assert.True(NamedLimits.ExhaustOverIntake.Limits is var usual && usual.Holds(FlowBalance.Of(150, 200)) && !usual.Holds(FlowBalance.Of(120, 200)) && !usual.Holds(FlowBalance.Of(170, 200)));
 
     [Fact]
     public void Power_of_eight_ports_of_250_cfm_is_500_horsepower_at_the_low_end()
@@ -40,8 +40,8 @@ public sealed class ValveTargetTests
     public void Curtain_equals_the_head_at_a_quarter_of_the_diameter()
     {
         var seat = new ValveSeat(0.051, Math.PI / 4, 0.0015, 0.045, 0.008);
-        Assert.Equal(Math.PI / 4 * 0.051 * 0.051, ValveWindow.At(seat, ThroatShare.CurtainEqualsHead * 0.051).CurtainArea, 1e-15);
-        Assert.True(ThroatShare.Usual.Holds(ThroatShare.Of(0.045, 0.051)));
+        Assert.Equal(Math.PI / 4 * 0.051 * 0.051, ValveWindow.At(seat, NamedLimits.CurtainEqualsHead.Limits.Middle * 0.051).CurtainArea, 1e-15);
+        Assert.True(NamedLimits.ThroatOverValve.Limits.Holds(ThroatShare.Of(0.045, 0.051)));
     }
 
     [Fact]

@@ -28,6 +28,13 @@ public sealed class TestConditionsTests
     }
 
     [Fact]
+    public void A_thermometer_at_the_meter_speaks_for_the_plenum_whose_air_it_takes()
+    {
+        Assert.Equal(303.15, new TestConditions(Room, 7000, FlowDirection.Blow, meterTemperature: 303.15).TestPieceUpstream.Temperature);
+        Assert.Equal(293.15, new TestConditions(Room, 7000, FlowDirection.Blow, meterTemperature: 303.15, inlet: MeterInlet.Room).TestPieceUpstream.Temperature);
+    }
+
+    [Fact]
     public void A_meter_that_breathes_room_air_sees_the_room()
     {
         var c = new TestConditions(Room, 7000, FlowDirection.Blow, plenumTemperature: 303.15, inlet: MeterInlet.Room);

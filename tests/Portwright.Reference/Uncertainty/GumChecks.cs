@@ -4,7 +4,7 @@ using Portwright.Physics.Uncertainty;
 
 namespace Portwright.Reference.Uncertainty;
 
-/// <summary>JCGM 100:2008 (GUM): examples H.1 and H.2, equation G.2b.</summary>
+/// <summary>JCGM 100:2008 (GUM): examples H.1, H.2 and those of 5.2.2 and F.1.2.3, equation G.2b.</summary>
 public sealed class GumChecks
 {
     [Fact]
@@ -71,6 +71,33 @@ public sealed class GumChecks
         c.Check("correlation_R_X", Estimate.Correlation(r, x));
         c.Check("correlation_R_Z", Estimate.Correlation(r, z));
         c.Check("correlation_X_Z", Estimate.Correlation(x, z));
+    }
+
+    /// <summary>JCGM 100:2008, 5.2.2, example (from memory): ten resistors calibrated against one standard and joined in series.</summary>
+    [Fact]
+    public void Ten_resistors_of_one_standard_are_as_doubtful_as_ten_standards_and_differ_by_nothing()
+    {
+        var c = PublishedCases.Read("geometry-and-flow", "gum-522").Single();
+        Estimate Resistor() => new InputEstimate("standard resistor", c.In("nominal_ohm"), c.In("u_standard_ohm")).ToEstimate();
+        Estimate[] resistors = [.. Enumerable.Range(0, (int)c.In("count")).Select(_ => Resistor())];
+        c.Check("series_u_ohm", resistors.Aggregate((a, b) => a + b).StandardUncertainty);
+        // What the guide calls incorrect: the same with the shared source forgotten.
+        c.Check("series_u_uncorrelated_ohm", Estimate.Combine([.. resistors.Select((r, i) => (1.0, new InputEstimate($"resistor {i}", r.Value, r.StandardUncertainty).ToEstimate()))]).StandardUncertainty, 0.02);
+        var difference = resistors[0] - resistors[1];
+        Assert.Equal(0, difference.StandardUncertainty);
+        Assert.Equal(1, Estimate.Correlation(resistors[0], resistors[1]), 12);
+    }
+
+    /// <summary>JCGM 100:2008, F.1.2.3, example (from memory): one resistor gives a current and a temperature, with u(I, t) = -[2 I (t + t0)/Rs^2] u^2(Rs).</summary>
+    [Fact]
+    public void A_current_and_a_temperature_read_with_one_resistor_have_the_guides_covariance()
+    {
+        const double volts = 0.5, ohms = 100, u = 0.01, ratio = 1.2, a = 0.002, t0 = 4;
+        var standard = new InputEstimate("standard resistor", ohms, u).ToEstimate();
+        var current = Estimate.Linear(volts / ohms, (-volts / (ohms * ohms), standard));
+        var temperature = Estimate.Linear(a * ratio * ratio * ohms * ohms - t0, (2 * a * ratio * ratio * ohms, standard));
+        var expected = -2 * current.Value * (temperature.Value + t0) / (ohms * ohms) * u * u;
+        Assert.Equal(expected, Estimate.Covariance(current, temperature), 1e-12 * Math.Abs(expected));
     }
 
     [Fact]

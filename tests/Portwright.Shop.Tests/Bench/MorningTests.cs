@@ -106,8 +106,8 @@ public sealed class MorningTests
         Calibrate(bench, new DateOnly(2025, 3, 20));
         var ledger = bench.Ledger;
         var card = ledger.Get<BenchCard>(bench.BenchId);
-        var before = MeterFactor.On(new DateOnly(2025, 3, 3), card, bench.Range, ledger);
-        var after = MeterFactor.On(new DateOnly(2025, 3, 20), card, bench.Range, ledger);
+        var before = MeterFactor.At(BenchMoment.EndOf(new DateOnly(2025, 3, 3)), card, bench.Range, ledger);
+        var after = MeterFactor.At(BenchMoment.EndOf(new DateOnly(2025, 3, 20)), card, bench.Range, ledger);
         Assert.Equal(after.Factor.Value, before.Factor.Value);
         Assert.True(before.Factor.StandardUncertainty >= bench.Range.Accuracy);
         Assert.True(after.Factor.StandardUncertainty < before.Factor.StandardUncertainty);
@@ -162,19 +162,39 @@ public sealed class MorningTests
     }
 
     [Fact]
-    public void Set_ups_that_scatter_more_than_their_repeats_show_it()
+    public void A_leak_that_is_always_there_measured_and_taken_off_asks_for_nothing_and_one_that_grew_for_a_look()
     {
-        var random = new Random(11);
-        double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
-        var groups = Enumerable.Range(0, 40).Select(_ =>
+        // Read on a display that shows flow itself: a fifth of two percent of the plate is its doubt.
+        var bench = new SimulatedBench(Ranges.OfEachKind[7], BenchDoubt.Unknown with { Drift = 0.001, RepeatScatter = 0.001 }, [Plate]) { LeakArea = 0.02 * PlateArea };
+        bench.Add(new Calibration(bench.BenchId, bench.Range.Name, new DateOnly(2025, 3, 3), [.. Enumerable.Repeat(bench.ReadPlate("number one", PlateArea), 3)], bench.Air(), Leak: bench.ReadPlate("", 0)));
+        IReadOnlyList<string> On(int day, double leak)
         {
-            var setUp = 200 * (1 + 0.006 * Normal());
-            return (IReadOnlyList<Typed>)[.. Enumerable.Range(0, 3).Select(_ => Typed.Of(setUp * (1 + 0.001 * Normal()), "cfm"))];
-        }).ToList();
-        var scatter = SetUpScatter.Of(new SetUpStudy(Guid.NewGuid(), new DateOnly(2025, 3, 3), "head A", groups))!;
-        Assert.InRange(scatter.SetUpShare, 0.0045, 0.0075);
-        Assert.InRange(scatter.RepeatShare, 0.0008, 0.0012);
-        Assert.InRange(scatter.SetUpDegrees, 30, 39);
+            bench.LeakArea = leak * PlateArea;
+            bench.Add(new MorningCheck(bench.BenchId, new DateOnly(2025, 3, day), bench.Air(), bench.ReadPlate("", 0), [bench.ReadPlate("number one", PlateArea)]));
+            return [.. BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, day))!.Words.Where(w => w.StartsWith("The leak", StringComparison.Ordinal))];
+        }
+
+        for (var day = 4; day < 9; day++)
+        {
+            Assert.Empty(On(day, 0.02 + 0.0005 * (day % 2)));
+        }
+
+        Assert.Contains("was 2.0 at the checks before: it changed", Assert.Single(On(9, 0.035)), StringComparison.Ordinal);
+        Assert.Contains("it changed", Assert.Single(On(10, 0.002)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_leak_whose_doubt_alone_is_half_a_percent_of_the_plate_asks_for_a_look()
+    {
+        string[] With(double leak)
+        {
+            var bench = new SimulatedBench(Ranges.OfEachKind[7], BenchDoubt.Unknown, [Plate]) { LeakArea = leak * PlateArea };
+            bench.Add(new MorningCheck(bench.BenchId, new DateOnly(2025, 3, 4), bench.Air(), bench.ReadPlate("", 0), [bench.ReadPlate("number one", PlateArea)]));
+            return [.. BenchMorning.Of(bench.Ledger, bench.BenchId, new DateOnly(2025, 3, 4))!.Words.Where(w => w.StartsWith("The leak", StringComparison.Ordinal))];
+        }
+
+        Assert.Empty(With(0.023));
+        Assert.Contains("that doubt is in every flow", Assert.Single(With(0.027)), StringComparison.Ordinal);
     }
 
     private static SimulatedBench Bench() => new(Ranges.OfEachKind[1] with { Resolution = 0.0005 }, BenchDoubt.Unknown with { Drift = 0.001, RepeatScatter = 0.001 }, [Plate]);

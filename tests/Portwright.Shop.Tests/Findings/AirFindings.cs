@@ -18,7 +18,7 @@ public sealed class AirFindings(ITestOutputHelper output)
     {
         var port = new MadePort(seed) { SpeedFactor = (s, _, y) => s == "C" && y < -0.2 ? 0.55 : 1, Places = [] };
         var found = Sure(port, "lazy-floor-or-corner");
-        Assert.Equal("The floor or a corner is lazy at C", found.Title);
+        Assert.Equal("The floor is lazy at C", found.Title);
         Assert.InRange(found.Bearing!.Value, 4, 8);
         Assert.Contains("Hold a ball", found.NextObservation.Us(), StringComparison.Ordinal);
     }
@@ -27,16 +27,18 @@ public sealed class AirFindings(ITestOutputHelper output)
     [MemberData(nameof(Seeds))]
     public void A_floor_without_air_is_lazy_by_the_ball_alone(int seed)
     {
-        var port = new MadePort(seed) { BallFactor = (s, b) => s == "C" && b == 6 ? 0.2 : 1, RingsAt = [] };
+        var port = new MadePort(seed) { BallFactor = (s, b) => s == "C" && b == 6 ? 0.05 : 1, RingsAt = [] };
         var found = Sure(port, "lazy-floor-or-corner");
         Assert.Equal(("C", 6), (found.Station!.Fact.Letter, found.Bearing!.Value));
     }
 
     [Fact]
-    public void Filling_a_lazy_place_is_not_stopped_by_thin_metal_under_it()
+    public void A_lazy_place_is_left_or_filled_and_thin_metal_under_it_does_not_forbid_that()
     {
         var port = new MadePort(3) { SpeedFactor = (s, _, y) => s == "C" && y < -0.2 ? 0.55 : 1, Wall = (_, _) => 0.0254 * 0.090 };
-        Assert.NotNull(Sure(port, "lazy-floor-or-corner").Suggestion);
+        var found = Sure(port, "lazy-floor-or-corner");
+        Assert.Null(found.Suggestion);
+        Assert.StartsWith("Take nothing out at C", found.Instead.Us(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -55,7 +57,7 @@ public sealed class AirFindings(ITestOutputHelper output)
     [MemberData(nameof(Seeds))]
     public void A_roof_that_carries_the_air_is_busy(int seed)
     {
-        var port = new MadePort(seed) { SpeedFactor = (s, _, y) => s == "B" && y > 0.4 ? 1.4 : 1 };
+        var port = new MadePort(seed) { SpeedFactor = (s, _, y) => s == "B" && y > 0.4 ? 2 : 1 };
         Assert.Equal("The roof is busy at B", Sure(port, "busy-roof").Title);
     }
 
@@ -63,7 +65,7 @@ public sealed class AirFindings(ITestOutputHelper output)
     [MemberData(nameof(Seeds))]
     public void A_roof_that_costs_the_ball_more_than_its_speed_is_busy(int seed)
     {
-        var port = new MadePort(seed) { BallFactor = (s, b) => s == "C" && b == 12 ? 2.2 : 1 };
+        var port = new MadePort(seed) { BallFactor = (s, b) => s == "C" && b == 12 ? 3.2 : 1, RingsAt = [] };
         Assert.Equal(("C", 12), Place(Sure(port, "busy-roof")));
     }
 
@@ -71,25 +73,32 @@ public sealed class AirFindings(ITestOutputHelper output)
     [MemberData(nameof(Seeds))]
     public void Slow_air_on_the_roof_of_the_bend_is_the_boss_wake(int seed)
     {
-        var port = new MadePort(seed) { SpeedFactor = (s, x, y) => s == "D" && y > 0.2 && Math.Abs(x) < 0.5 ? 0.55 : 1 };
+        var port = new MadePort(seed) { SpeedFactor = (s, x, y) => s == "D" && y > 0.2 && Math.Abs(x) < 0.5 ? 0.5 : 1 };
         var found = Sure(port, "guide-boss-wake");
         Assert.Equal(("D", 12), Place(found));
         Assert.Contains("boss", found.Suggestion!.What.Us(), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Two_flags_that_swing_behind_the_boss_carry_the_finding_and_one_does_not()
+    public void Flags_that_swing_behind_the_boss_add_to_a_ball_that_loses_little_there()
     {
         Steadiness Swings(string s, double b) => s == "E" && Walls.WallState.Apart(b, 12) < 1 ? Steadiness.Swings : Steadiness.Still;
-        Assert.Empty(Of(new MadePort(4) { Places = [("E", 12)], Flag = Swings }, "guide-boss-wake"));
-        Assert.Single(Of(new MadePort(4) { Places = [("E", 12), ("E", 11.5)], Flag = Swings }, "guide-boss-wake"));
+        MadePort With(Func<string, double, Steadiness> flag) => new(4)
+        {
+            Places = [.. new MadePort(4).Places, ("E", 12), ("E", 11.5)],
+            BallFactor = (s, b) => s == "E" && Walls.WallState.Apart(b, 12) < 1 ? 0.35 : 1,
+            RingsAt = [],
+            Flag = flag,
+        };
+        Assert.Empty(Of(With((_, _) => Steadiness.Still), "guide-boss-wake"));
+        Assert.Single(Of(With(Swings), "guide-boss-wake"));
     }
 
     [Theory]
     [MemberData(nameof(Seeds))]
     public void Fast_air_that_still_follows_the_short_side_makes_it_too_tight(int seed)
     {
-        var port = new MadePort(seed) { SpeedFactor = (s, _, y) => s == "D" && y < -0.4 ? 1.9 : 1 };
+        var port = new MadePort(seed) { SpeedFactor = (s, _, y) => s == "D" && y < -0.4 ? 2.8 : 1 };
         Assert.Equal("The short side is too fast at D", Sure(port, "short-side-too-fast").Title);
     }
 
@@ -112,14 +121,13 @@ public sealed class AirFindings(ITestOutputHelper output)
         var port = new MadePort(seed) { SpeedFactor = (s, x, _) => s == "C" ? 1 + 0.25 * Math.Tanh(4 * x) : 1 };
         var found = Sure(port, "uneven-sides");
         Assert.Equal(("C", 3), Place(found));
-        Assert.Contains("a real difference", found.Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_ball_that_costs_twice_as_much_at_the_cylinder_wall_tells_it_without_a_ring(int seed)
+    public void A_ball_that_costs_three_times_as_much_at_the_cylinder_wall_tells_it_without_a_ring(int seed)
     {
-        var port = new MadePort(seed) { RingsAt = [], BallFactor = (s, b) => s == "D" ? b == 9 ? 1.3 : b == 3 ? 0.7 : 1 : 1 };
+        var port = new MadePort(seed) { RingsAt = [], BallFactor = (s, b) => s == "D" ? b == 9 ? 4 : b == 3 ? 0.8 : 1 : 1 };
         Assert.Equal(("D", 9), Place(Sure(port, "uneven-sides")));
     }
 

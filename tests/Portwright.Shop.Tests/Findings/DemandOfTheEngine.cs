@@ -1,6 +1,9 @@
+using Portwright.Engine.Cam;
 using Portwright.Physics.Valves;
 using Portwright.Shop.Findings;
+using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
+using Portwright.Shop.Reduction;
 
 namespace Portwright.Shop.Tests.Findings;
 
@@ -35,18 +38,46 @@ public sealed class DemandOfTheEngine
         Assert.Null(made.Survey().AreaWanted);
     }
 
+    /// <summary>An area straight in lift has the mean of the lift itself, which the cam's curve knows exactly.</summary>
     [Fact]
-    public void An_area_straight_in_lift_has_the_cams_own_mean_and_the_cams_shape_as_doubt()
+    public void The_mean_over_the_event_is_that_of_the_plans_own_cam()
     {
-        // Mean of sin^2 is 1/2, of sin 2/pi: the mean of both is 0.568 of the area at full lift, half their distance over sqrt(3) the doubt.
+        var (curve, plan) = StraightInLift(Both);
+        var cam = plan.IntakeCam;
+        var share = cam.Lift.Area / (cam.Lift.Closes - cam.Lift.Opens) / cam.Lift.Highest;
+        var (full, mean) = (curve.AreaAt(cam.Lift.Highest)!, LiftEvent.MeanArea(curve, cam)!);
+        Assert.Equal(share, mean.Value / full.Value, 0.01);
+        Assert.DoesNotContain(mean.Contributions, c => c.Source == "shape of the cam");
+        Assert.Null(LiftEvent.MeanArea(curve, PlanInFull.Of(Stated with { IntakeCam = new CamLift(0.0095, 1.5, 0.00025), IntakeTiming = Both }).Plan!.IntakeCam));
+    }
+
+    /// <summary>Flanks ten degrees slower or steeper: half the distance of their means is a rectangle's limit.</summary>
+    [Theory]
+    [InlineData(true, false)]
+    [InlineData(false, true)]
+    public void With_one_duration_alone_the_cams_flanks_are_in_doubt(bool seat, bool at050)
+    {
+        var (curve, plan) = StraightInLift(Both with { SeatDuration = seat ? Both.SeatDuration : null, DurationAt050 = at050 ? Both.DurationAt050 : null });
+        var cam = plan.IntakeCam;
+        Assert.Empty(cam.NotStated);
+        Assert.Equal(2, cam.Flanks.Count);
+        double Share(ValveLift lift) => lift.Area / (lift.Closes - lift.Opens) / lift.Highest;
+        var half = Math.Abs(Share(cam.Flanks[0]) - Share(cam.Flanks[1])) / 2;
+        Assert.InRange(half, 0.02, 0.05);
+        var mean = LiftEvent.MeanArea(curve, cam)!;
+        var shape = Math.Abs(mean.Contributions.Single(c => c.Source == "shape of the cam").Amount) / curve.AreaAt(cam.Lift.Highest)!.Value;
+        Assert.Equal(half / Math.Sqrt(3), shape, 0.0006);
+    }
+
+    private static readonly CamTiming Both = new(270 * Math.PI / 180, null, 220 * Math.PI / 180, null, 108 * Math.PI / 180);
+
+    private static EnginePlan Stated => new MadePort(71).Plan;
+
+    private static (FlowCurve Curve, PlanInFull Plan) StraightInLift(CamTiming timing)
+    {
         var made = new MadePort(71) { Range = Ranges.OfEachKind[3], RingsAt = [], Places = [], ExhaustShare = null };
         var healthy = new MadePort(71);
         made.FlowFactor = lift => 0.07 * lift / healthy.EffectiveArea(lift);
-        var curve = made.Survey().Sheet.Flow!.Curve;
-        var (full, mean) = (curve.AreaAt(0.0125)!, LiftEvent.MeanArea(curve, 0.0125)!);
-        Assert.Equal((0.5 + 2 / Math.PI) / 2, mean.Value / full.Value, 0.01);
-        var shape = Math.Abs(mean.Contributions.Single(c => c.Source == "shape of the cam").Amount) / full.Value;
-        Assert.Equal((2 / Math.PI - 0.5) / 2 / Math.Sqrt(3), shape, 0.002);
-        Assert.Null(LiftEvent.MeanArea(curve, 0.014));
+        return (made.Survey().Sheet.Flow!.Curve, PlanInFull.Of(Stated with { IntakeTiming = timing }).Plan!);
     }
 }

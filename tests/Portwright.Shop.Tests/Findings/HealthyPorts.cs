@@ -68,11 +68,15 @@ public sealed class HealthyPorts(ITestOutputHelper output)
     }
 
     [Fact]
-    public void A_curve_that_goes_flat_before_the_cams_lift_is_found()
+    public void A_port_that_falls_off_past_its_peak_backs_up_and_one_that_goes_flat_does_not()
     {
         var made = new MadePort(3);
         var flat = made.EffectiveArea(0.010);
         made.FlowFactor = lift => lift > 0.0101 ? flat / new MadePort(3).EffectiveArea(lift) : 1;
-        Assert.Contains(PortFindings.Of(made.Survey()), f => f.Rule.Key == "stalls-before-cam-lift");
+        Assert.DoesNotContain(PortFindings.Of(made.Survey()), f => f.Rule.Key == "backs-up");
+        made.FlowFactor = lift => lift > 0.0101 ? 0.96 * flat / new MadePort(3).EffectiveArea(lift) : 1;
+        var found = Assert.Single(PortFindings.Of(made.Survey()), f => f.Rule.Key == "backs-up");
+        Assert.Contains("The cam", found.Sentence.Us(), StringComparison.Ordinal);
+        Assert.Equal([0.010, 0.0125], found.Lifts.Select(l => Math.Round(l, 6)));
     }
 }

@@ -44,8 +44,14 @@ internal sealed class MadePort(int seed)
     /// <summary>Day of the bench's check; the sweep is of 3 March.</summary>
     public DateOnly CheckedOn { get; set; } = new(2025, 3, 3);
 
+    /// <summary>The check made on that day before the sweep; null: leak and plate, both sound.</summary>
+    public Func<SimulatedBench, MorningCheck>? Check { get; set; }
+
     /// <summary>Effective area over the healthy one at a cut before this one; null: this is the port as received.</summary>
     public Func<double, double>? FlowBefore { get; set; }
+
+    /// <summary>Cuts before this one, each of them flowing so; none without <see cref="FlowBefore"/>.</summary>
+    public int CutsBefore { get; set; } = 1;
 
     public string Material { get; set; } = "aluminium";
 
@@ -102,6 +108,9 @@ internal sealed class MadePort(int seed)
 
     public IReadOnlyList<string> RingsAt { get; set; } = ["B", "C", "D"];
 
+    /// <summary>Other ports of the head, each of a cylinder of its own: of them the port's own facts count, not bench, plan or material.</summary>
+    public IReadOnlyList<MadePort> Sisters { get; set; } = [];
+
     /// <summary>Further facts, by the bench and the cut: a second port, a plan, a morning check.</summary>
     public Action<SimulatedBench, Guid>? Also { get; set; }
 
@@ -119,19 +128,35 @@ internal sealed class MadePort(int seed)
         var plate = new CheckPlate("number one", 0.00100, 0.00100 * 0.002, "certificate 12, invented");
         var bench = new SimulatedBench(Range, Doubt, [plate]) { LeakArea = 3e-6 };
         bench.Add(new Calibration(bench.BenchId, bench.Range.Name, new DateOnly(2025, 3, 3), [.. Enumerable.Repeat(bench.ReadPlate("number one", 0.001), 3)], bench.Air(), Leak: bench.ReadPlate("", 0)));
-        bench.Add(new MorningCheck(bench.BenchId, CheckedOn, bench.Air(), bench.ReadPlate("", 0), [bench.ReadPlate("number one", 0.001)]));
+        bench.Add(Check?.Invoke(bench) ?? new MorningCheck(bench.BenchId, CheckedOn, bench.Air(), bench.ReadPlate("", 0), [bench.ReadPlate("number one", 0.001)]));
         bench.Put(Entry.About(bench.JobId, bench.JobId, new Job("a job", "", Plan), SimulatedBench.Morning));
         var head = bench.Add(new Head("head made", Material));
-        port = bench.Add(new Port(head, Kind, 1, Mirrored, Valve));
+        Observe(bench, head, 1, out port, out cut);
+        for (var i = 0; i < Sisters.Count; i++)
+        {
+            Sisters[i].Observe(bench, head, 2 + i, out _, out _);
+        }
+
+        Also?.Invoke(bench, cut);
+        return bench;
+    }
+
+    /// <summary>All a porter takes of one port.</summary>
+    private void Observe(SimulatedBench bench, Guid head, int number, out Guid port, out Guid cut)
+    {
+        port = bench.Add(new Port(head, Kind, number, Mirrored, Valve));
         bench.Add(new Centreline(port, 0.110, 65 * Math.PI / 180, 0.060));
         cut = bench.Add(new Cut(port, 0, "as received", new DateOnly(2025, 3, 3)));
         if (FlowBefore is { } before)
         {
             var now = FlowFactor;
-            FlowFactor = before;
-            Sweep(bench, cut);
-            FlowFactor = now;
-            cut = bench.Add(new Cut(port, 1, "roof raised", new DateOnly(2025, 3, 3)));
+            for (var next = 1; next <= CutsBefore; next++)
+            {
+                FlowFactor = before;
+                Sweep(bench, cut);
+                FlowFactor = now;
+                cut = bench.Add(new Cut(port, next, "roof raised", new DateOnly(2025, 3, 3)));
+            }
         }
 
         Sweep(bench, cut);
@@ -167,8 +192,6 @@ internal sealed class MadePort(int seed)
         }
 
         bench.Add(new VolumeReading(cut, Typed.Of(1e6 * VolumeFactor * TrueVolume() + 0.3 * Normal(), "cc")));
-        Also?.Invoke(bench, cut);
-        return bench;
     }
 
     /// <summary>m2.</summary>
@@ -237,8 +260,10 @@ internal sealed class MadePort(int seed)
         var ring = bench.Add(new Ring(cut, station, Setting(bench), bench.Shows(area, Direction), 1, bench.Air()));
         var speed = Field(letter, outline);
         var mean = Stream(bench, outline, area).Speed;
+        // Where a ball helps the flow the air is off the wall, and a probe finds it slow.
+        double Off(double? bearing) => bearing is { } hours && BallFactor(letter, hours) < 0 ? 0.55 : 1;
         void Read(double? bearing, double? depth, PlanePoint at) => bench.Add(new ProbeReading(
-            ring, bearing, depth is { } d ? Mm(d) : null, Typed.Of(mean * speed(at) * ProbeError * (1 + 0.01 * Normal()), "m/s")));
+            ring, bearing, depth is { } d ? Mm(d) : null, Typed.Of(mean * speed(at) * Off(bearing) * ProbeError * (1 + 0.01 * Normal()), "m/s")));
         Read(null, null, outline.Centroid);
         foreach (var bearing in (double[])[12, 1.5, 3, 4.5, 6, 7.5, 9, 10.5])
         {

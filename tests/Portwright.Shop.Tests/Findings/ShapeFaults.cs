@@ -92,7 +92,7 @@ public sealed class ShapeFaults(ITestOutputHelper output)
     public void A_seat_that_passes_little_of_its_window_at_low_lift_is_found(int seed)
     {
         var made = Bare(seed);
-        made.FlowFactor = lift => 1 - 0.22 * Math.Exp(-Math.Max(0, lift - 0.005) / 0.002);
+        made.FlowFactor = lift => 1 - 0.6 * Math.Exp(-Math.Max(0, lift - 0.005) / 0.002);
         var finding = Found(made, "seat-limits-low-lift");
         Assert.True(finding.Suggestion!.ToLift <= 0.1 * made.Valve.HeadDiameter + 1e-6);
         Assert.True(finding.Suggestion.Gain.Value > 0);
@@ -128,11 +128,13 @@ public sealed class ShapeFaults(ITestOutputHelper output)
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void A_kink_in_the_curve_is_found(int seed)
+    public void A_kink_in_the_curve_is_a_reading_out_of_line_and_no_sign_of_unsteady_air(int seed)
     {
         var made = Bare(seed);
-        made.FlowFactor = lift => Math.Abs(lift - 0.0075) < 1e-6 ? 0.94 : 1;
-        Assert.Null(Found(made, "curve-unsteady").Suggestion);
+        made.Lifts = [0.0025, 0.004, 0.0055, 0.0075, 0.009, 0.0105, 0.0125];
+        made.FlowFactor = lift => Math.Abs(lift - 0.0075) < 1e-6 ? 0.78 : 1;
+        Assert.Null(Found(made, "reading-out-of-line").Suggestion);
+        Assert.DoesNotContain(PortFindings.Of(made.Survey()), f => f.Rule.Key == "curve-unsteady");
     }
 
     [Theory]
@@ -155,48 +157,6 @@ public sealed class ShapeFaults(ITestOutputHelper output)
         once.Repeats = 1;
         once.Sound = lift => lift > 0.011 ? "whistles" : "steady";
         Assert.DoesNotContain(PortFindings.Of(once.Survey()), f => f.Rule.Key == "curve-unsteady");
-    }
-
-    [Theory]
-    [MemberData(nameof(Seeds))]
-    public void An_exhaust_too_weak_for_its_intake_is_found(int seed)
-    {
-        var made = Bare(seed);
-        made.ExhaustShare = 0.5;
-        Assert.Contains("The exhaust is the weaker side, not this port", Found(made, "exhaust-intake-balance").Sentence.Us(), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void An_intake_too_weak_for_its_exhaust_is_found_and_worked_on_here()
-    {
-        var made = Bare(29);
-        made.ExhaustShare = 0.9;
-        Assert.Contains("The intake is the weaker side: work here", Found(made, "exhaust-intake-balance").Sentence.Us(), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Without_the_other_side_nothing_is_said_of_the_balance()
-    {
-        var made = Bare(29);
-        made.ExhaustShare = null;
-        Assert.DoesNotContain(Catalogue.All.SelectMany(r => r.Look(made.Survey())), f => f.Rule.Key == "exhaust-intake-balance");
-    }
-
-    [Theory]
-    [MemberData(nameof(Seeds))]
-    public void An_engine_that_asks_for_more_than_the_port_passes_is_found(int seed)
-    {
-        var made = Bare(seed);
-        made.Plan = made.Plan with { HighestSpeed = 9000 };
-        Found(made, "port-speed-against-plan");
-    }
-
-    [Fact]
-    public void A_plan_without_bore_says_nothing_of_the_ports_size()
-    {
-        var made = Bare(30);
-        made.Plan = made.Plan with { HighestSpeed = 9000, Bore = null };
-        Assert.DoesNotContain(Catalogue.All.SelectMany(r => r.Look(made.Survey())), f => f.Rule.Key == "port-speed-against-plan");
     }
 
     /// <summary>A port with sections and a sweep, without rings, balls and flags.</summary>

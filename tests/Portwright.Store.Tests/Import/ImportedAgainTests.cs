@@ -35,7 +35,7 @@ public sealed class ImportedAgainTests : IDisposable
         _folder.Dispose();
     }
 
-    private Ledger Record => Ledger.Of(_journal.ReadShop().Concat(_journal.ReadJob(Job)));
+    private Ledger Record => Ledger.Of(_journal.ReadJobAndShop(Job));
 
     [Fact]
     public void A_hidden_reading_comes_back_with_the_file_as_the_reason()
@@ -159,6 +159,15 @@ public sealed class ImportedAgainTests : IDisposable
         Assert.Equal(2, _journal.Append([.. document.Entries, .. shown]));
         Assert.True(Record.IsHidden(first.Id));
         Assert.False(Record.IsHidden(second.Id) || Record.IsHidden(Job));
+    }
+
+    [Fact]
+    public void A_test_pressure_in_the_wrong_unit_keeps_the_file_out()
+    {
+        Assert.Empty(Entries(out var problems, pressure: Typed.Of(28, "psi")));
+        Assert.StartsWith("The test pressure 28 psi would choke the port", problems[0].Text, StringComparison.Ordinal);
+        Assert.NotEmpty(Entries(out problems));
+        Assert.Empty(problems);
     }
 
     private void Import(int cut = 0, string range = "high", Typed? pressure = null, string name = File, bool changed = false)

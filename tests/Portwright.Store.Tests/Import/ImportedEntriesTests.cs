@@ -58,4 +58,29 @@ public sealed class ImportedEntriesTests
     [Fact]
     public void A_preview_with_a_problem_gives_no_entries() =>
         Assert.Throws<InvalidOperationException>(() => ImportedEntries.Of(SampleFile.Preview("16-one-bad-cell.csv"), new Dictionary<(string, int?), ImportTarget?>(), Noon));
+
+    [Theory]
+    [InlineData("Meter temp (F)", "Plenum temperature, F", "88.5", "°F")]
+    [InlineData("Temp at flow meter [°C]", "Plenum °C", "31.4", "°C")]
+    [InlineData("T meter", "T plenum", "88.5", "°F")]
+    public void Thermometers_at_the_meter_and_in_the_plenum_have_columns_of_their_own(string meter, string plenum, string text, string unit)
+    {
+        var csv = $"Lift;CFM;{meter};{plenum};Temp\n.100;62.1;{text};{text};70\n.200;121.4;;{text};70\n";
+        var preview = SampleFile.Preview(System.Text.Encoding.UTF8.GetBytes(csv), "warm.csv");
+        Assert.Empty(preview.Problems);
+        var readings = ImportedEntries.Of(preview, new Dictionary<(string, int?), ImportTarget?> { [("", null)] = new ImportTarget(Guid.NewGuid(), Guid.NewGuid()) }, Noon)
+            .Select(e => (FlowReading)e.Fact).ToList();
+        Assert.Equal([62.1, 121.4], readings.Select(r => r.Reading.Value));
+        Assert.Equal((text, unit), (readings[0].MeterTemperature!.Text, readings[0].MeterTemperature!.Unit));
+        Assert.Null(readings[1].MeterTemperature);
+        Assert.All(readings, r => Assert.Equal((text, unit), (r.PlenumTemperature!.Text, r.PlenumTemperature!.Unit)));
+    }
+
+    [Fact]
+    public void A_temperature_that_is_none_is_named_by_its_cell()
+    {
+        var preview = SampleFile.Preview("Lift;CFM;Plenum temp\n.100;62.1;8x\n.200;121.4;88\n"u8.ToArray(), "warm.csv");
+        Assert.Contains("row 2, column C", Assert.Single(preview.Problems).Text, StringComparison.Ordinal);
+        Assert.False(preview.CanBeSaved);
+    }
 }

@@ -78,7 +78,7 @@ public sealed record BowlTooLarge() : FindingRule("bowl-too-large", "The bowl is
 
         return port.Sheet.Port is { Fact.Valve.ThroatDiameter: > 0 and var throat } owner
             ? (Estimate.Exact(Math.PI / 4 * throat * throat).With(new Contribution(
-                $"throat of port {owner.Id:N}", Math.PI / 2 * throat * (port.Sheet.Bench?.Fact.Doubt.Calliper ?? BenchDoubt.Unknown.Calliper), double.PositiveInfinity, ContributionKind.Geometry)), owner.Id)
+                Sources.OfValve(owner.Id, "throat"), Math.PI / 2 * throat * (port.Sheet.Bench?.Fact.Doubt.Calliper ?? BenchDoubt.Unknown.Calliper), double.PositiveInfinity, ContributionKind.Geometry)), owner.Id)
             : null;
     }
 
@@ -92,7 +92,7 @@ public sealed record BowlTooLarge() : FindingRule("bowl-too-large", "The bowl is
             Math.Atan(tan),
             (slope * d2 / (2 * to.Area.Value) / (2 * length), to.Area),
             (-slope * d1 / (2 * from.Area.Value) / (2 * length), from.Area))
-            .With(new Contribution($"way from {from.Station.Id:N} to {to.Station.Id:N}", slope * tan / length * DistanceDoubt * Math.Sqrt(2), double.PositiveInfinity, ContributionKind.Geometry));
+            .With(new Contribution(Sources.Way(from.Station.Id, to.Station.Id), slope * tan / length * DistanceDoubt * Math.Sqrt(2), double.PositiveInfinity, ContributionKind.Geometry));
     }
 
     private static double Round(double area) => Math.Sqrt(4 * area / Math.PI);

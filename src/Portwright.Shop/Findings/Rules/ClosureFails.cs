@@ -1,3 +1,4 @@
+using Portwright.Shop.Judgement;
 using Portwright.Shop.Rings;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Words;
@@ -10,9 +11,15 @@ public sealed record ClosureFails() : FindingRule("closure-fails", "The ring doe
     /// <summary>Rings that miss by about the same share share a cause: within this of each other; common practice, no source.</summary>
     public const double Alike = 0.04;
 
+    /// <summary>A ring that does not close misses by this share; judgement.</summary>
+    public static readonly Step Misses = new(0.13, 1.6, StepWay.EitherWay);
+
+    /// <inheritdoc/>
+    public override double? Prior => 0.12;
+
     public override Sentence Evidence => $"A ring, its section, and the flow of the bench meanwhile.";
 
-    public override Sentence Test => $"The map's mean times area and density is held against the bench's flow: the difference is outside the doubt of both at 95 percent, with the number of rings in hand.";
+    public override Sentence Test => $"The map's mean times area and density is held against the bench's flow: it misses by more than the doubt of both, as a probe, a section or a meter that is wrong would make it. With several rings the port's chance is shared among them.";
 
     public override Sentence ElseExplains => $"A section measured wrong; a probe factor never checked; a lift or test pressure other than written down; a probe not along the air; a leak between ring and meter.";
 
@@ -22,28 +29,26 @@ public sealed record ClosureFails() : FindingRule("closure-fails", "The ring doe
 
     public override Sentence Risk => $"Cutting by speeds that are off moves metal where none should go.";
 
-    public override string Source => "Closure of a traverse against a meter: ISO 3966:2008; doubt of the map: docs/theory/rings.md; several rings: Bonferroni";
+    public override string Source => "Closure of a traverse against a meter: ISO 3966:2008; doubt of the map: docs/theory/rings.md; how chances are worked out: docs/theory/judgement.md";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
         var rings = port.Stations.SelectMany(s => s.Rings).Where(r => r.Closure is not null).ToList();
-        foreach (var ring in rings)
+        var chances = Court.AtOneOf(Prior!.Value, [.. rings.Select(r => Misses.Ratio(r.Closure!.Relative, r.Closure.RelativeStandard, r.Closure.Difference.EffectiveDegreesOfFreedom))]);
+        // A probe that is off makes every ring miss: then each is told, not one of them.
+        var anywhere = Court.Anywhere(Prior.Value, [.. rings.Select(r => Misses.Ratio(r.Closure!.Relative, r.Closure.RelativeStandard, r.Closure.Difference.EffectiveDegreesOfFreedom))]);
+        foreach (var (ring, own) in rings.Zip(chances))
         {
             var closure = ring.Closure!;
-            var chance = Math.Min(1, closure.PValue * rings.Count);
-            if (chance > 1 - closure.Level)
-            {
-                continue;
-            }
 
             var others = rings.Where(r => r != ring).ToList();
             var alike = others.Count > 0 && others.TrueForAll(r => Math.Abs(r.Closure!.Relative - closure.Relative) < Alike);
             yield return new Finding(
                 this,
                 FindingKind.Measurement,
-                $"The map carries {Quantity.Share(Math.Abs(closure.Relative))} {(closure.Relative > 0 ? "more" : "less")} than the bench measured; their doubt allows {Quantity.Share(closure.RelativeExpanded)}. {Suggests(ring, closure.Relative > 0, alike, others.Count)}",
-                1 - chance,
+                $"The map carries {Quantity.Share(Math.Abs(closure.Relative))} {(closure.Relative > 0 ? "more" : "less")} than the bench measured; their doubt allows {Quantity.Share(closure.RelativeExpanded)}. {(Math.Abs(closure.Relative) <= closure.RelativeExpanded ? "They agree within it." : Suggests(ring, closure.Relative > 0, alike, others.Count))}",
+                alike ? anywhere : own,
                 ring.Station,
                 null,
                 [.. ring.Readings.Select(r => r.Reading.Id), ring.Ring.Id, ring.Section.Section.Id],

@@ -1,124 +1,108 @@
-using Portwright.Physics.Statistics;
-using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Families;
+using Portwright.Shop.Judgement;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
 
-/// <summary>The curve kinks, falls, scatters or sounds in a band of lifts: the air there has two minds.</summary>
+/// <summary>The readings scatter or sound in a band of lifts: the air there has two minds. The curve's shape is no sign of it.</summary>
 public sealed record CurveUnsteady() : FindingRule("curve-unsteady", "The flow is unsteady in a band of lifts")
 {
-    /// <summary>Repeats of one lift are a sign where they really scatter this many times as much as the others'; common practice, no source.</summary>
-    public const double MuchMore = 2;
+    /// <inheritdoc/>
+    public override double? Prior => 0.12;
 
-    public override Sentence Evidence => $"A sweep with five lifts or more, repeats where there are any, and what was heard.";
+    /// <summary>A reading of unsteady air is heard to whistle, rattle or flutter this often, one of steady air this often; common practice, no source.</summary>
+    public const double HeardUnsteady = 0.6, HeardSteady = 0.04;
 
-    public override Sentence Test => $"At each lift, from the doubt of its readings: the flow lies off the smooth curve through its neighbours by more than 1.5 percent; or it falls from the lift before; or its repeats scatter more than twice as much as those of all other lifts together (ratio of variances, for as many lifts as there are). What was heard counts (k + 1/2)/(n + 1) for k of n readings. The odds of the surest number and of the sound multiply.";
+    public override Sentence Evidence => $"A sweep with lifts read more than once, best opening and closing; what was heard.";
 
-    public override Sentence ElseExplains => $"A slip of the dial or of the pen at one lift; a change of the meter's range there; a valve that rattles on its stem or a spring that sings, not the air.";
+    public override Sentence Test => $"The repeats of neighbouring lifts scatter several times as much as bench, last digit and a lift set anew make sound ones scatter (the bench card says by how much, the other lifts' repeats correct it), and not as one reading that was a slip would; a sound that is not steady was heard there. A curve's kinks and falls do not count: a port that falls off backs up, which is told by itself.";
 
-    public override Sentence LookFirst => $"Repeat that lift from above and from below: a slip goes, a stall of the air stays and often differs between the two.";
+    public override Sentence ElseExplains => $"A dial that slips; a valve that rattles on its stem or a spring that sings, not the air; a slip of the pen.";
+
+    public override Sentence LookFirst => $"Repeat those lifts from above and from below: a slip goes, a stall of the air stays and often differs between the two.";
 
     public override Sentence Cut => $"Nothing on this alone. Find the place first: ball and flag on the short side and behind the guide boss at a lift inside the band.";
 
     public override Sentence Risk => $"Cutting after a noise. An unsteady port also reads unsteady, so that small gains drown.";
 
-    public override string Source => "Off the curve: difference against its own doubt (JCGM 100:2008). Scatter: Fisher's ratio of variances. Sound: Jeffreys' prior for a share. Listening itself: common practice, no source";
+    public override string Source => "Scatter: Fisher's ratio of variances. Listening itself: common practice, no source. How chances are worked out: docs/theory/judgement.md";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        if (port.Sheet.Flow is not { } flow || port.Steadiness is not { } steadiness)
+        if (port.Sheet.Flow is not { } flow)
         {
             yield break;
         }
 
-        var signs = Signs(flow.Curve, steadiness).ToList();
-        if (signs.Count == 0)
+        var repeats = RepeatsAtLift.Of(flow).ToDictionary(r => r.Lift);
+        var points = flow.Curve.Points.Where(p => p.Lift > 0).ToList();
+        var signs = points.Select(p => Sign(p, repeats.GetValueOrDefault(p.Lift))).ToList();
+        if (!signs.Exists(s => s.Ratio != 1))
         {
             yield break;
         }
 
-        var surest = signs.Max(s => s.Probability);
-        // A sign that would not stand by itself is left out of the sentence where a surer one stands.
-        signs = [.. signs.Where(s => s.Sound || s.Probability >= Math.Min(surest, Confidence.Stated))];
-        // One band a curve: it is one port that has two minds.
-        var sound = steadiness.Sounds.Count == 0 ? 0.5 : Heard(flow.Curve, steadiness);
-        var odds = surest / (1 - surest) * sound / (1 - sound);
-        var (from, to) = (signs.Min(s => s.From), signs.Max(s => s.To));
+        // One band a curve: it is one port that has two minds. Every run of neighbouring lifts may be it.
+        List<(int From, int To, double Ratio)> bands = [];
+        for (var from = 0; from < signs.Count; from++)
+        {
+            var ratio = 1.0;
+            for (var to = from; to < signs.Count; to++)
+            {
+                ratio *= signs[to].Ratio;
+                bands.Add((from, to, ratio));
+            }
+        }
+
+        var best = bands.MaxBy(b => b.Ratio);
+        var inside = signs[best.From..(best.To + 1)].Where(s => s.Ratio > 1).ToList();
+        if (inside.Count == 0)
+        {
+            yield break;
+        }
+
+        var (low, high) = (inside[0].Point.Lift, inside[^1].Point.Lift);
         yield return new Finding(
             this,
             FindingKind.Port,
-            $"{(from == to ? (Sentence)$"At {Quantity.Lift(from)}" : $"From {Quantity.Lift(from)} to {Quantity.Lift(to)}")}: {Sentence.Join("; ", signs.Select(s => s.Words).Distinct())}.",
-            double.IsPositiveInfinity(odds) ? 1 : odds / (1 + odds),
+            $"{(low == high ? (Sentence)$"At {Quantity.Lift(low)}" : $"From {Quantity.Lift(low)} to {Quantity.Lift(high)}")}: {Sentence.Join("; ", inside.SelectMany(Words))}.",
+            Court.Anywhere(Prior!.Value, [.. bands.Select(b => b.Ratio)]),
             null,
             null,
             [.. flow.Sweeps.Select(s => s.Sweep.Id)],
-            from == to
-                ? (Sentence)$"Repeat {Quantity.Lift(from)} three times, coming from above and from below."
-                : $"Sweep from {Quantity.Lift(from)} to {Quantity.Lift(to)} in half the steps, up and down.");
+            low == high
+                ? (Sentence)$"Repeat {Quantity.Lift(low)} three times, coming from above and from below."
+                : $"Sweep from {Quantity.Lift(low)} to {Quantity.Lift(high)} in half the steps, up and down.")
+        { Lifts = [.. inside.Select(s => s.Point.Lift)] };
     }
 
-    private static IEnumerable<(double From, double To, Sentence Words, double Probability, bool Sound)> Signs(FlowCurve curve, CurveSteadiness steadiness)
+    private static (LiftPoint Point, RepeatsAtLift? Repeats, IReadOnlyList<string> Heard, double Ratio) Sign(LiftPoint point, RepeatsAtLift? repeats)
     {
-        foreach (var kink in steadiness.Kinks)
-        {
-            var allowed = CurveSteadiness.SmoothShare * kink.Off.Value / kink.Share;
-            var side = kink.Off.Value < 0 ? -1 : 1;
-            yield return (kink.Lift, kink.Lift,
-                $"the flow at {Quantity.Lift(kink.Lift)} lies {Quantity.Share(Math.Abs(kink.Share))} {(side < 0 ? "under" : "over")} the curve of its neighbours",
-                Confidence.Above(kink.Off.Scale(side), allowed),
-                false);
-        }
-
-        foreach (var (from, to, fall) in steadiness.Falls)
-        {
-            yield return (from, to, $"the flow falls by {Quantity.Flow(fall.Of.Scale(-1))} from {Quantity.Lift(from)} to {Quantity.Lift(to)}", 1 - fall.ProbabilityOfGain, false);
-        }
-
-        foreach (var (lift, ratio, probability) in Scattered(curve))
-        {
-            yield return (lift, lift, $"the repeats at {Quantity.Lift(lift)} scatter {ratio:0.#} times as much as those of the other lifts", probability, false);
-        }
-
-        foreach (var (lift, sound) in steadiness.Sounds)
-        {
-            yield return (lift, lift, $"it {sound} at {Quantity.Lift(lift)}", 0.5, true);
-        }
+        string[] sounds = [.. point.Readings.Select(r => r.Reading.Fact.Sound).Where(s => s.Length > 0)];
+        string[] heard = [.. sounds.Where(s => s != "steady").Distinct()];
+        // Sounds of one lift are one word: who hears a whistle once hears it again.
+        var bySound = sounds.Length == 0 ? 1 : heard.Length > 0 ? HeardUnsteady / HeardSteady : (1 - HeardUnsteady) / (1 - HeardSteady);
+        // A slip explains the scatter of one lift as well: at even odds it takes its share.
+        var byScatter = repeats is null ? 1 : repeats.Unsteady / (1 + SlipOdds * repeats.Slip);
+        return (point, repeats, heard, byScatter * bySound);
     }
 
-    /// <summary>Lifts whose repeats scatter more than <see cref="MuchMore"/> times the others' together, at the level that all lifts looked at share.</summary>
-    private static IEnumerable<(double Lift, double Ratio, double Probability)> Scattered(FlowCurve curve)
+    /// <summary>Chance that one lift holds a slip, before any reading; judgement.</summary>
+    private const double SlipOdds = 0.004;
+
+    private static IEnumerable<Sentence> Words((LiftPoint Point, RepeatsAtLift? Repeats, IReadOnlyList<string> Heard, double Ratio) sign)
     {
-        var lifts = curve.Points.Where(p => p.Lift > 0)
-            // Two sweeps differ by their set-ups; a scatter is that of one sweep's repeats, relative, as a meter's is.
-            .Select(p => (p.Lift, Groups: p.Readings.GroupBy(r => r.Reading.Fact.Sweep).Where(g => g.Count() > 1)
-                .Select(g => RepeatScatter.Of([.. g.Select(r => r.EffectiveArea.Value / p.EffectiveArea.Value)])).ToList()))
-            .Select(p => (p.Lift, Squares: p.Groups.Sum(g => g.StandardDeviation * g.StandardDeviation * g.DegreesOfFreedom), Degrees: p.Groups.Sum(g => g.DegreesOfFreedom)))
-            .Where(p => p.Degrees > 0).ToList();
-        foreach (var (lift, squares, degrees) in lifts)
+        if (sign.Repeats is { Unsteady: > 1 } repeats)
         {
-            var others = lifts.Where(l => l.Lift != lift).ToList();
-            var (otherSquares, otherDegrees) = (others.Sum(o => o.Squares), others.Sum(o => o.Degrees));
-            if (otherSquares <= 0)
-            {
-                continue;
-            }
-
-            var f = squares / degrees / (otherSquares / otherDegrees);
-            var probability = 1 - Math.Min(1, lifts.Count * Fisher.UpperTail(f / (MuchMore * MuchMore), degrees, otherDegrees));
-            if (probability > 0.5)
-            {
-                yield return (lift, Math.Sqrt(f), probability);
-            }
+            yield return $"the repeats at {Quantity.Lift(repeats.Lift)} scatter {repeats.Scatter:0.#} times as much as sound ones{(repeats.UpAgainstDown ? ", opening and closing each to itself" : "")}";
         }
-    }
 
-    /// <summary>Share of the readings in the lifts that sounded that did, by Jeffreys' prior.</summary>
-    private static double Heard(FlowCurve curve, CurveSteadiness steadiness)
-    {
-        var readings = curve.Points.Where(p => steadiness.Sounds.Any(s => s.Lift == p.Lift)).SelectMany(p => p.Readings).ToList();
-        return (readings.Count(r => r.Reading.Fact.Sound is { Length: > 0 } and not "steady") + 0.5) / (readings.Count + 1);
+        foreach (var sound in sign.Heard)
+        {
+            yield return $"it {sound} at {Quantity.Lift(sign.Point.Lift)}";
+        }
     }
 }

@@ -1,3 +1,5 @@
+using Portwright.Shop.Families;
+using Portwright.Shop.Judgement;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Walls;
@@ -8,8 +10,11 @@ namespace Portwright.Shop.Findings.Rules;
 /// <summary>Slow or unsteady air behind the guide boss.</summary>
 public sealed record GuideBossWake() : FindingRule("guide-boss-wake", "The guide boss leaves a wake")
 {
-    /// <summary>Air under this share of even air's speed at the roof of the bend is a wake; common practice, no source.</summary>
-    public const double Slow = 0.8;
+    /// <summary>Air in a wake is this much slower than at a sound place, as a logarithm of the speed; judgement.</summary>
+    public static readonly Step Slower = new(0.40, 1.6, StepWay.Down);
+
+    /// <inheritdoc/>
+    public override double? Prior => 0.15;
 
     /// <summary>A flag held in a wake is seen unsteady this often; common practice, no source.</summary>
     public const double UnsteadyInWake = 0.8;
@@ -22,7 +27,7 @@ public sealed record GuideBossWake() : FindingRule("guide-boss-wake", "The guide
 
     public override Sentence Evidence => $"On the roof of the bend or in the bowl: probe readings, a ball, or two flags.";
 
-    public override Sentence Test => $"The probe shows less than four fifths of what even air would show there, or the ball loses less than two thirds of its due; flags that swing, hang or turn back there add their odds: 8 in 10 do so in a wake, 1 in 10 in sound air. One flag alone does not carry the finding, two do.";
+    public override Sentence Test => $"The air on the roof of the bend, by probe and ball together, is slower than sound ports show there, and flags that swing, hang or turn back there add their odds: 8 in 10 do so in a wake, 1 in 10 in sound air. One flag alone does not carry the finding.";
 
     public override Sentence ElseExplains => $"A bowl too large for its air; a flag too long, or held in the hand's own wake; the stem, which no shaping takes away.";
 
@@ -33,64 +38,53 @@ public sealed record GuideBossWake() : FindingRule("guide-boss-wake", "The guide
     public override Sentence Risk => $"The guide loses support and heat has a longer way out of the valve; more so on the exhaust. Water is often right beside the boss.";
 
     // The book is cited from memory: docs/theory/sources.md.
-    public override string Source => "Wakes behind blunt and drawn-out bodies: Hoerner, Fluid-Dynamic Drag (1965); the share taken: common practice, no source";
+    public override string Source => "Wakes behind blunt and drawn-out bodies: Hoerner, Fluid-Dynamic Drag (1965); how chances are worked out: docs/theory/judgement.md";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        foreach (var station in port.InTheBend)
-        {
-            var air = LocalAir.At(station.Ring, 12, Behind);
-            var ball = LocalBall.Near(station, 12, Behind).MaxBy(b => b.Little);
-            var flags = station.Flags.Where(f => f.Fact.Bearing is { } h && WallState.Apart(h, 12) <= Behind).ToList();
-            if (air is null && ball is null && flags.Count == 0)
-            {
-                continue;
-            }
-
-            var unsteady = flags.Where(f => f.Fact.Steadiness is Steadiness.Swings or Steadiness.Hangs or Steadiness.TurnsBack).ToList();
-            var seen = new List<Sentence>();
-            if (air is not null)
-            {
-                seen.Add($"the probe shows {air.Words}");
-            }
-
-            if (ball is not null)
-            {
-                seen.Add(ball.Words);
-            }
-
-            if (unsteady.Count > 0)
-            {
-                seen.Add($"{unsteady.Count} of {flags.Count} {(flags.Count == 1 ? "flag" : "flags")} there {(unsteady.Count == 1 ? "does" : "do")} not stand still");
-            }
-
-            var next = Bearings.Words(12);
-            yield return new Finding(
-                this,
-                FindingKind.Port,
-                Sentence.Join("; ", seen).Whole(),
-                Confidence.Either(
-                    air is null ? 0 : Confidence.Below(air.OverEven, Slow),
-                    Confidence.Either(ball?.Little ?? 0, ByFlags(unsteady.Count, flags.Count - unsteady.Count))),
-                station.Station,
-                12,
-                [.. air?.Behind ?? [], .. ball?.Behind ?? [], .. flags.Select(f => f.Id)],
-                flags.Count < 2 ? $"Hold a flag at {station.Letter}, {next}, right behind the boss, and one beside it."
-                    : air is null ? $"Read the probe at {station.Letter}, {next}." : air.NextReading,
-                JudgedCut.Of(port, $"Thin the guide boss at {station.Letter} at its sides, draw it out to a tail, fair it into the roof.", 0.08, 0.06, "guide boss faired", 12));
-        }
+        var looked = port.InTheBend
+            .Select(s => (Station: s, Places: Places.Of(port, [s]).Near(12, Behind), Flags: s.Flags.Where(f => f.Fact.Bearing is { } h && WallState.Apart(h, 12) <= Behind).ToList()))
+            .Where(l => l.Places.Count > 0 || l.Flags.Count > 0).ToList();
+        var chances = Court.AtOneOf(Prior!.Value, [.. looked.Select(l => ByFlags(l.Flags) * l.Places.Select(p => p.Ratio(Slower)).DefaultIfEmpty(1).Average())]);
+        return looked.Zip(chances, (l, chance) => Found(port, l.Station, l.Places.MaxBy(p => p.Ratio(Slower)), l.Flags, chance));
     }
 
-    /// <summary>Odds of Bayes from even ones; no word where no flag was unsteady.</summary>
-    private static double ByFlags(int unsteady, int still)
+    private Finding Found(PortSurvey port, SurveyedStation station, PlaceRead? place, List<Kept<FlagReading>> flags, double chance)
     {
-        if (unsteady == 0)
+        var unsteady = flags.Count(IsUnsteady);
+        List<Sentence> seen = [];
+        if (place is not null)
         {
-            return 0;
+            seen.Add(place.Seen());
         }
 
-        var odds = Math.Pow(UnsteadyInWake / UnsteadyInSoundAir, unsteady) * Math.Pow((1 - UnsteadyInWake) / (1 - UnsteadyInSoundAir), still);
-        return odds / (1 + odds);
+        if (unsteady > 0)
+        {
+            seen.Add($"{unsteady} of {flags.Count} {(flags.Count == 1 ? "flag" : "flags")} there {(unsteady == 1 ? "does" : "do")} not stand still.");
+        }
+        else if (flags.Count > 0 && place is null)
+        {
+            seen.Add($"The {(flags.Count == 1 ? "flag stands" : "flags stand")} still.");
+        }
+
+        return new Finding(
+            this,
+            FindingKind.Port,
+            Sentence.Join(" ", seen).Whole(),
+            chance,
+            station.Station,
+            12,
+            [.. place?.Behind() ?? [], .. flags.Select(f => f.Id)],
+            flags.Count < 2 ? $"Hold a flag at {station.Letter}, {Bearings.Words(12)}, right behind the boss, and one beside it."
+                : place is null ? $"Read the probe at {station.Letter}, {Bearings.Words(12)}." : place.Surer(port),
+            JudgedCut.Of(port, $"Thin the guide boss at {station.Letter} at its sides, draw it out to a tail, fair it into the roof.", 0.08, 0.06, "guide boss faired", 12));
     }
+
+    private static bool IsUnsteady(Kept<FlagReading> flag) => flag.Fact.Steadiness is Steadiness.Swings or Steadiness.Hangs or Steadiness.TurnsBack;
+
+    /// <summary>Likelihood ratio of what the flags did.</summary>
+    private static double ByFlags(List<Kept<FlagReading>> flags) => flags.Aggregate(1.0, (ratio, f) => ratio * (IsUnsteady(f)
+        ? UnsteadyInWake / UnsteadyInSoundAir
+        : (1 - UnsteadyInWake) / (1 - UnsteadyInSoundAir)));
 }

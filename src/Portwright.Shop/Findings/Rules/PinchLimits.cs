@@ -1,4 +1,3 @@
-using Portwright.Geometry.Schedules;
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
@@ -17,6 +16,9 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
     /// the square of it, 0.56 at 0.75. Limit: common practice, no source.
     /// </summary>
     public const double NearAllItPasses = 0.75;
+
+    /// <summary>Standard uncertainty of both limits as a share; judgement.</summary>
+    public const double LimitDoubt = 0.04;
 
     /// <summary>A ball takes at least this share of what moving air should cost where the section works; the band of the ball's own answer.</summary>
     public const double Works = 2.0 / 3;
@@ -58,13 +60,13 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
         var faster = Estimate.Ratio(Estimate.Mean([.. measured.Where(s => s != pinch).Select(s => s.Section!.Area)]), section.Area);
         var taken = Estimate.Combine([.. balls.SelectMany(b => new[] { (1.0, b.Fall), (-Works, b.Response!.Expected.Fall) })]);
         var passes = Estimate.Ratio(effective, section.Area);
-        var speed = Confidence.Above(faster, MuchFaster);
+        var speed = Confidence.Above(faster.With(Vague(MuchFaster)), MuchFaster);
         var working = Confidence.Above(taken, 0);
-        var choked = Confidence.Above(passes, NearAllItPasses);
+        var choked = Confidence.Above(passes.With(Vague(NearAllItPasses)), NearAllItPasses);
         yield return new Finding(
             this,
             FindingKind.Port,
-            $"{Quantity.Speed(AreaSchedule.MeanSpeed(port.FlowThatCounts!.Value, section.Area.Value))} mean in {pinch.Letter} ({Quantity.Area(section.Area.Value)}) at {Quantity.Lift(lift)}, {faster.Value:0.00} times the rest; the balls there find moving air; the port passes {Quantity.Share(passes.Value)} of what this section could.",
+            $"{(port.StreamAt(section) is { } stream ? $"{Quantity.Speed(stream.Speed)} mean" : (Sentence)$"More air than passes below the speed of sound")} in {pinch.Letter} ({Quantity.Area(section.Area.Value)}) at {Quantity.Lift(lift)}, {faster.Value:0.00} times the rest; the balls there find moving air; the port passes {Quantity.Share(passes.Value)} of what this section could.",
             speed * working * choked,
             pinch.Station,
             null,
@@ -72,6 +74,9 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
             Next(pinch, lift, speed, working, choked),
             Suggestion(port, pinch, faster));
     }
+
+    /// <summary>A limit of common practice is itself known to some percent: no verdict turns on a hair.</summary>
+    private static Contribution Vague(double limit) => new("limit of common practice", LimitDoubt * limit, double.PositiveInfinity, ContributionKind.Other);
 
     /// <summary>The weakest of the three is the one to measure again.</summary>
     private static Sentence Next(SurveyedStation pinch, double lift, double speed, double working, double choked) =>

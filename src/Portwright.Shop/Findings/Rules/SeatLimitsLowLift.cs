@@ -1,4 +1,6 @@
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Families;
+using Portwright.Shop.Judgement;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Words;
 
@@ -13,8 +15,20 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
     /// <summary>What a good seat passes of its window at low lift; Heywood (1988), figure 6.14 on the minimum area, read from memory.</summary>
     public const double GoodSeat = 0.9;
 
-    /// <summary>Under this the seat is poor; common practice, no source.</summary>
-    public const double PoorSeat = 0.8;
+    /// <summary>What sound seats pass of their window at low lift by different shapes and models of shops, middle and standard deviation of the logarithm; judgement.</summary>
+    public const double UsualSeat = 0.86, SeatSpread = 0.13;
+
+    /// <summary>A poor seat passes this much less, as a logarithm; judgement.</summary>
+    public static readonly Step Poorer = new(0.30, 1.4, StepWay.Down);
+
+    /// <summary>The same against the sister ports, which share the shape of the seat.</summary>
+    public static readonly Step PoorerThanSisters = new(0.10, 1.8, StepWay.Down);
+
+    /// <summary>Sound sisters differ so at low lift, level taken off; judgement.</summary>
+    public const double BetweenSisters = 0.012;
+
+    /// <inheritdoc/>
+    public override double? Prior => 0.08;
 
     /// <summary>At the highest lift the port is fine where it passes this much of the throat; common practice, no source.</summary>
     public const double FinePort = 0.55;
@@ -24,7 +38,7 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
 
     public override Sentence Evidence => $"Valve and seat measured; a sweep with lifts up to a tenth of the valve's diameter, and one past a fifth of it.";
 
-    public override Sentence Test => $"The mean discharge coefficient on the valve window, over the lifts up to a tenth of the valve's diameter, is under 0.80 (a good seat passes about 0.9), while at the highest lift the port passes more than 0.55 of its throat; the two probabilities multiply.";
+    public override Sentence Test => $"Up to a tenth of the valve's diameter of lift the port passes less than its sister ports do, taken against their high lifts, or, without sisters, much less of the valve window than the {UsualSeat:0.00} that sound seats pass (they differ by {SeatSpread * 100:0} percent); at the highest lift the port passes more than 0.55 of its throat.";
 
     public override Sentence ElseExplains => $"A dial set to zero with the valve not quite shut, or a bent valve; seat width or angle written down wrong; a leak not taken off; a chamber wall too near the valve.";
 
@@ -34,7 +48,7 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
 
     public override Sentence Risk => $"A seat cut too narrow or sunk too deep runs hot and short; every sinking changes chamber volume and spring height.";
 
-    public override string Source => "Coefficient on the minimum area at low lift about 0.9: Heywood, Internal Combustion Engine Fundamentals (1988), section 6.3.2. Limits: common practice, no source";
+    public override string Source => "Coefficient on the minimum area at low lift about 0.9: Heywood, Internal Combustion Engine Fundamentals (1988), section 6.3.2. Limits: common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
@@ -54,13 +68,27 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
         yield return new Finding(
             this,
             FindingKind.Port,
-            $"Up to {Quantity.Lift(low[^1].Lift)} of lift the port passes {seat.Value:0.00} of the valve window; a good seat passes about {GoodSeat:0.0}. At {Quantity.Lift(high.Lift)} it passes {high.OfThroat.Value:0.00} of the throat: the port is not what holds it back.",
-            Confidence.Below(seat, PoorSeat) * Confidence.Above(high.OfThroat, FinePort),
+            $"Up to {Quantity.Lift(low[^1].Lift)} of lift the port passes {seat.Value:0.00} of the valve window; a good seat passes about {GoodSeat:0.0}. At {Quantity.Lift(high.Lift)} it passes {high.OfThroat.Value:0.00} of the throat; from {FinePort:0.00} on a loss at low lift is put down to the seat.",
+            Confidence.Above(high.OfThroat, FinePort) * Court.Chance(new Explanation(Prior!.Value, Ratio(port, seat, LowLift * valve.HeadDiameter))),
             null,
             null,
             [.. port.Sheet.Flow!.Sweeps.Select(s => s.Sweep.Id), port.Sheet.Port.Id],
             $"Zero the lift again and repeat {Quantity.Lift(low[0].Lift)}: there a false zero costs most.",
             Suggestion(port, seat, low[0].Lift, low[^1].Lift));
+    }
+
+    private static double Ratio(PortSurvey port, Estimate seat, double lowLift)
+    {
+        if (FlowAgainstSisters.Of(port) is not { Sisters: > 1 } against || !against.Lifts.Any(l => l <= lowLift + 1e-6) || !against.Lifts.Any(l => l > 2 * lowLift))
+        {
+            return Poorer.Ratio(Math.Log(Math.Max(1e-6, seat.Value) / UsualSeat), Math.Sqrt(SeatSpread * SeatSpread + Math.Pow(seat.StandardUncertainty / seat.Value, 2)), 12);
+        }
+
+        // Low lifts over high ones: what the port's level is does not matter.
+        double Low(IReadOnlyList<double> over) => over.Where((_, k) => against.Lifts[k] <= lowLift + 1e-6).Average() - over.Where((_, k) => against.Lifts[k] > 2 * lowLift).Average();
+        var doubt = against.Lifts.Select((l, k) => (Lift: l, Family: against.ShapeFamily[k])).Where(l => l.Lift <= lowLift + 1e-6).Average(l => l.Family.Deviation);
+        var family = Family.Of([.. against.SistersOver.Select(Low)], Math.Sqrt(BetweenSisters * BetweenSisters + doubt * doubt), FlowAgainstSisters.UsualShapeDegrees);
+        return family.Ratio(Low([.. against.Own.Zip(against.Middle, (a, m) => a - m)]), PoorerThanSisters);
     }
 
     private static CutSuggestion? Suggestion(PortSurvey port, Estimate seat, double from, double to)

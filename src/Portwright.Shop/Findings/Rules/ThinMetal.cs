@@ -28,7 +28,7 @@ public sealed record ThinMetal() : FindingRule("thin-metal", "Leave the metal")
         ArgumentNullException.ThrowIfNull(port);
         foreach (var wall in port.Stations.SelectMany(s => s.Walls).Where(w => w.Stops))
         {
-            var left = Estimate.Exact(wall.Left).With(new Contribution("wall gauge", WallState.ThicknessDoubt, double.PositiveInfinity, ContributionKind.Geometry));
+            var left = Estimate.Exact(wall.Left).With(new Contribution(Sources.WallGauge, WallState.ThicknessDoubt, double.PositiveInfinity, ContributionKind.Geometry));
             Sentence limit = $"limit {Quantity.Length(wall.Limit)}{(wall.OwnLimit ? "" : " (common practice)")}";
             yield return new Finding(
                 this,

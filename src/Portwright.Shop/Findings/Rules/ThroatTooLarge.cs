@@ -8,7 +8,7 @@ public sealed record ThroatTooLarge() : FindingRule("throat-too-large", "The thr
 {
     public override Sentence Evidence => $"The valve head's diameter, and the throat: as a section where it was measured, else the diameter written down with the valve.";
 
-    public override Sentence Test => $"Throat over valve diameter is above 92 percent; probability from the caliper's doubt.";
+    public override Sentence Test => $"Throat over valve diameter is above {ThroatShare.Usual.High} percent; probability from the caliper's doubt, the limit itself taken as anywhere within {100 * ThroatShare.Usual.Vague:0} percent point of it alike.";
 
     public override Sentence ElseExplains => $"A narrow seat cut on purpose for high lift only; a throat measured in the bowl under it; a valve written down before it was cut.";
 
@@ -18,14 +18,14 @@ public sealed record ThroatTooLarge() : FindingRule("throat-too-large", "The thr
 
     public override Sentence Risk => $"A seat with no throat under it loses low lift and lets air back at overlap; the seat's ring loses its backing.";
 
-    public override string Source => "Throat 85 to 92 percent of the valve: common practice, no source";
+    public override string Source => $"Throat {ThroatShare.Usual.Said} of the valve: {ThroatShare.Usual.Source}";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         if (ThroatShare.Of(port) is { } throat)
         {
             yield return new Finding(
-                this, FindingKind.Port, throat.Words, Confidence.Above(throat.Share, ThroatShare.Most), throat.Station?.Station, null, throat.Behind, throat.Next);
+                this, FindingKind.Port, throat.Words, Confidence.Above(throat.Share, ThroatShare.Usual.HighEdge), throat.Station?.Station, null, throat.Behind, throat.Next);
         }
     }
 }

@@ -1,4 +1,6 @@
 using Portwright.Shop.Balls;
+using Portwright.Shop.Families;
+using Portwright.Shop.Judgement;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Walls;
@@ -9,9 +11,15 @@ namespace Portwright.Shop.Findings.Rules;
 /// <summary>The air leaves the floor where it turns down to the seat.</summary>
 public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "The air is torn off the short side")
 {
+    /// <summary>A flag hangs or turns back in torn-off air this often, and in air on the wall; common practice, no source.</summary>
+    public const double HangsTornOff = 0.7, HangsOnTheWall = 0.04;
+
+    /// <inheritdoc/>
+    public override double? Prior => FloorAir.TornOffPrior;
+
     public override Sentence Evidence => $"A ball, or a flag, on the floor at or after the bend; the ball with readings without it before and after.";
 
-    public override Sentence Test => $"The flow rises with the ball on the floor of the bend (4 to 8 o'clock), or it loses less than two thirds of what moving air would cost there; a flag that hangs or turns back on the same floor adds to it. Probability from the doubt of the readings and of published sphere drag.";
+    public override Sentence Test => $"On the floor of the bend (4 to 8 o'clock) the flow rises with the ball, or the ball loses next to nothing of what it takes elsewhere in this port, against air that follows the wall as sound ports show it; a flag that hangs or turns back there does so in 7 of 10 torn-off places and in 4 of 100 others.";
 
     public override Sentence ElseExplains => $"Slow air because the section is too large there; a ball that sat on the wrong place; drift of the bench between readings.";
 
@@ -21,37 +29,39 @@ public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "Th
 
     public override Sentence Risk => $"Water or the seat's support under the short side; a short side laid back too far shortens the seat's backing and costs low lift.";
 
-    public override string Source => "Separation on the inside of a bend: Miller, Internal Flow Systems (1990); the ball as its sign: common practice, no source";
+    public override string Source => "Separation on the inside of a bend: Miller, Internal Flow Systems (1990); the ball as its sign: common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        foreach (var station in port.InTheBend)
-        {
-            var floor = station.Balls.Where(b => b.Response is not null && b.Bearing is { } h && WallState.Apart(h, 6) <= 2)
-                .Select(b => (Ball: b, Response: b.Response!))
-                .OrderByDescending(b => b.Response.ProbabilityTornOff + b.Response.ProbabilityLazy).ToList();
-            if (floor.Count == 0)
-            {
-                continue;
-            }
-
-            var (ball, response) = floor[0];
-            var flag = station.Flags.FirstOrDefault(f => f.Fact.Steadiness is Steadiness.Hangs or Steadiness.TurnsBack && f.Fact.Bearing is { } h && WallState.Apart(h, 6) <= 2);
-            // A flag that turns back tells torn-off air from merely slow air; without one only a rising flow does.
-            var probability = flag is null ? response.ProbabilityTornOff : response.ProbabilityTornOff + response.ProbabilityLazy;
-            yield return new Finding(
-                this,
-                FindingKind.Port,
-                Seen(ball, flag is not null),
-                probability,
-                station.Station,
-                ball.Bearing,
-                [.. ball.Readings.Select(r => r.Id), .. flag is null ? Array.Empty<Guid>() : [flag.Id]],
-                flag is null ? (Sentence)$"Hold a flag at {station.Letter}, {Bearings.Words(ball.Bearing!.Value)}: if it turns back, the air is off." : Sentence.Empty,
-                Suggestion(port, station));
-        }
+        return Judged(port).Select(j => Found(port, j.Place, j.Flag, j.Chance));
     }
+
+    private IEnumerable<(PlaceRead Place, Kept<FlagReading>? Flag, double Chance)> Judged(PortSurvey port)
+    {
+        var looked = FloorAir.MayBeTornOff(port);
+        var flags = looked.Select(p => p.Station.Flags.Where(f => f.Fact.Bearing is { } h && FloorAir.IsFloor(h) && WallState.Apart(h, p.Bearing) <= 1).ToList()).ToList();
+        var chances = Court.AtOneOf(Prior!.Value, [.. looked.Select((p, i) => FloorAir.TornOff(p, looked.Count) * ByFlags(flags[i]))]);
+        return looked.Select((p, i) => (Place: p, Flag: flags[i].Find(Hangs), Chance: chances[i]))
+            .GroupBy(j => j.Place.Station.Station.Id)
+            .Select(g => (g.MaxBy(j => j.Chance).Place, g.MaxBy(j => j.Chance).Flag, Math.Min(Court.Surest, g.Sum(j => j.Chance))));
+    }
+
+    private static bool Hangs(Kept<FlagReading> flag) => flag.Fact.Steadiness is Steadiness.Hangs or Steadiness.TurnsBack;
+
+    private static double ByFlags(List<Kept<FlagReading>> flags) =>
+        flags.Aggregate(1.0, (ratio, f) => ratio * (Hangs(f) ? HangsTornOff / HangsOnTheWall : (1 - HangsTornOff) / (1 - HangsOnTheWall)));
+
+    private Finding Found(PortSurvey port, PlaceRead place, Kept<FlagReading>? flag, double chance) => new(
+        this,
+        FindingKind.Port,
+        Seen(place.Ball!, flag is not null),
+        chance,
+        place.Station.Station,
+        place.Bearing,
+        [.. place.Ball!.Readings.Select(r => r.Id), .. flag is null ? Array.Empty<Guid>() : [flag.Id]],
+        flag is null ? (Sentence)$"Hold a flag at {place.Station.Letter}, {Bearings.Words(place.Bearing)}: if it turns back, the air is off." : Sentence.Empty,
+        Suggestion(port, place.Station));
 
     private static Sentence Seen(BallPlace ball, bool flag)
     {

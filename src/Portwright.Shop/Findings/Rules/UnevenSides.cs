@@ -1,5 +1,8 @@
-using Portwright.Physics.Uncertainty;
+using Portwright.Geometry.Views;
+using Portwright.Shop.Families;
+using Portwright.Shop.Judgement;
 using Portwright.Shop.Survey;
+using Portwright.Shop.Walls;
 using Portwright.Shop.Words;
 
 namespace Portwright.Shop.Findings.Rules;
@@ -7,18 +10,21 @@ namespace Portwright.Shop.Findings.Rules;
 /// <summary>One side of the port carries more than the other.</summary>
 public sealed record UnevenSides() : FindingRule("uneven-sides", "The sides are uneven")
 {
-    /// <summary>A side faster than the other by this share of the mean is uneven; common practice, no source.</summary>
-    public const double Bias = 0.08;
+    /// <summary>One side over the other where they are uneven, as a logarithm of the speed; judgement.</summary>
+    public static readonly Step Uneven = new(0.26, 1.5, StepWay.EitherWay);
 
-    /// <summary>What a ball takes goes with the cube of the speed (drag times speed): so much more on the faster side (docs/theory/balls.md).</summary>
-    public static double BallRatio => Math.Pow(1 + Bias, 3);
+    /// <summary>Sides of a sound port differ so, standard deviation of the logarithm, where no sister was read: ports come in at an angle. Judgement.</summary>
+    public const double UsualBias = 0.08;
+
+    /// <inheritdoc/>
+    public override double? Prior => 0.15;
 
     /// <summary>Hours to each side of 3 and 9 that are the sides.</summary>
     private const double Side = 1;
 
-    public override Sentence Evidence => $"A ring with readings on both sides, or a ball at 3 and at 9 o'clock of one section.";
+    public override Sentence Evidence => $"Readings of the probe at 3 and at 9 o'clock of one section, or a ball at both.";
 
-    public override Sentence Test => $"The map's mean of one half less that of the other is over 8 percent of the section's mean, or the ball takes over 1.26 times (1.08 cubed) as much on one side as on the other. The probability is that at least one of the two is so on the same side.";
+    public override Sentence Test => $"By probe and ball together one side is faster than the other by more than in sound ports: than in the sister ports read at both sides, or where none was, than by about {UsualBias * 100:0} percent either way. What a ball shares with its other places cancels.";
 
     public override Sentence ElseExplains => $"A port that comes in at an angle puts the air to one side, wanted or not; a clay radius at the flange that sits crooked; swirl, which leans the air and misleads the probe.";
 
@@ -28,75 +34,53 @@ public sealed record UnevenSides() : FindingRule("uneven-sides", "The sides are 
 
     public override Sentence Risk => $"Pushrod or water behind the wall. Swirl that the chamber wanted may go with the bias.";
 
-    public override string Source => "common practice, no source; side balance and its doubt: docs/theory/rings.md; a ball's loss: docs/theory/balls.md";
+    public override string Source => "common practice, no source; how chances are worked out: docs/theory/judgement.md; a ball's loss: docs/theory/balls.md";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        foreach (var station in port.Stations)
-        {
-            var balance = station.Ring?.Map is { } map ? Estimate.Ratio(map.SideBalance, map.Mean) : null;
-            var balls = Balls(station);
-            if (balance is null && balls is null)
-            {
-                continue;
-            }
-
-            var centre = On(balance, balls?.Centre, balls?.Wall);
-            var wall = On(balance?.Scale(-1), balls?.Wall, balls?.Centre);
-            yield return Found(port, station, balance, balls, centre >= wall ? 3 : 9, Math.Max(centre, wall));
-        }
+        var pairs = PlaceRead.AllOf(port).GroupBy(p => p.Station.Station.Id)
+            .Select(g => (Centre: Nearest(g, 3), Wall: Nearest(g, 9)))
+            .Where(p => p.Centre is not null && p.Wall is not null)
+            .Select(p => Apart(p.Centre!, p.Wall!)).OfType<(PlaceRead Centre, PlaceRead Wall, double Off, double Scatter)>().ToList();
+        var chances = Court.AtOneOf(Prior!.Value, [.. pairs.Select(p => Uneven.Ratio(p.Off, p.Scatter, Degrees))]);
+        return pairs.Zip(chances, (p, chance) => Found(port, p.Centre, p.Wall, p.Off, chance));
     }
 
-    private Finding Found(PortSurvey port, SurveyedStation station, Estimate? balance, (LocalBall Centre, LocalBall Wall)? balls, double busy, double confidence)
+    /// <summary>Degrees of freedom behind the usual scatter of sound sides; judgement.</summary>
+    private const double Degrees = 30;
+
+    private static PlaceRead? Nearest(IEnumerable<PlaceRead> places, double bearing) =>
+        places.Where(p => WallState.Apart(p.Bearing, bearing) <= Side).MinBy(p => WallState.Apart(p.Bearing, bearing));
+
+    /// <summary>How far the sides differ from what sound ports show, and what such a difference scatters; null where they cannot be compared.</summary>
+    private static (PlaceRead Centre, PlaceRead Wall, double Off, double Scatter)? Apart(PlaceRead centre, PlaceRead wall)
     {
-        var seen = new List<Sentence>();
-        if (balance is not null)
+        // By one instrument on both sides, or by both: a ball here against a probe there shares nothing that cancels.
+        if (centre.Said.Best is not { } a || wall.Said.Best is not { } b || ((centre.Air is null || wall.Air is null) && (centre.Ball is null || wall.Ball is null)))
         {
-            seen.Add($"the {(balance.Value > 0 ? "centre side" : "cylinder-wall side")} is faster than the other by {Quantity.Share(Math.Abs(balance.Value))} of the mean, give or take {Quantity.Share(balance.Expanded())}");
+            return null;
         }
 
-        if (balls is { } pair)
-        {
-            var verdict = Comparison.Compare(pair.Wall.Ball.Fall, pair.Centre.Ball.Fall).Verdict;
-            seen.Add($"the ball lost {Quantity.Flow(pair.Centre.Ball.Loss)} on the centre side, {Quantity.Flow(pair.Wall.Ball.Loss)} on the cylinder-wall side: {(verdict == Verdict.Real ? "a real difference" : VerdictWords.Key(verdict))}");
-        }
+        var alone = centre.Sisters == 0 || wall.Sisters == 0;
+        var usual = alone ? UsualBias * UsualBias : centre.Spread * centre.Spread + wall.Spread * wall.Spread;
+        return (centre, wall, a.Mean - b.Mean - (alone ? 0 : centre.Usual - wall.Usual), Math.Sqrt(usual + a.Spread * a.Spread + b.Spread * b.Spread));
+    }
 
+    private Finding Found(PortSurvey port, PlaceRead centre, PlaceRead wall, double off, double chance)
+    {
+        var (busy, letter) = (off >= 0 ? 3 : 9, centre.Station.Letter);
         return new Finding(
             this,
             FindingKind.Port,
-            Sentence.Join("; ", seen).Whole(),
-            confidence,
-            station.Station,
+            $"The {ViewWords.Metal(busy)} is the faster. {centre.Seen()} {wall.Seen()}",
+            chance,
+            centre.Station.Station,
             busy,
-            [
-                .. station.Ring is { Map: not null } ring ? ring.Readings.Select(r => r.Reading.Id).Append(ring.Ring.Id).Append(ring.Section.Section.Id) : [],
-                .. balls is { } two ? two.Centre.Behind.Concat(two.Wall.Behind) : [],
-            ],
-            balls is null ? (Sentence)$"Hold a ball at {station.Letter} at 3 and at 9 o'clock, one right after the other."
-                : balance is null ? (Sentence)$"Read a ring at {station.Letter}." : $"Turn the radius at the flange over and hold the ball at {station.Letter} at 3 and at 9 o'clock again.",
-            JudgedCut.Of(port, $"Take the wall back at {station.Letter}, {Bearings.Words(busy)}, from where the bias begins; leave the other side.", 0.05, 0.05, "busy side opened", busy));
-    }
-
-    /// <summary>Probability that the first side is the busy one.</summary>
-    private static double On(Estimate? balance, LocalBall? here, LocalBall? there) => Confidence.Either(
-        balance is null ? 0 : Confidence.Above(balance, Bias),
-        here is null || there is null ? 0
-            // The far side may have lost nothing, or less than nothing: then any fall here is more.
-            : Confidence.Above(Estimate.Combine((1, here.Ball.Fall), (-BallRatio, there.Ball.Fall)), 0) * Confidence.Above(here.Ball.Fall, 0));
-
-    /// <summary>Two balls of one check, one on each side, read often enough to compare.</summary>
-    private static (LocalBall Centre, LocalBall Wall)? Balls(SurveyedStation station)
-    {
-        var centre = LocalBall.Near(station, 3, Side).ToList();
-        foreach (var wall in LocalBall.Near(station, 9, Side))
-        {
-            if (centre.Find(c => c.Ball.Check.Id == wall.Ball.Check.Id) is { } other)
-            {
-                return (other, wall);
-            }
-        }
-
-        return null;
+            [.. centre.Behind().Concat(wall.Behind()).Distinct()],
+            centre.Ball is null || wall.Ball is null ? (Sentence)$"Hold a ball at {letter} at 3 and at 9 o'clock, one right after the other."
+                : centre.Air is null || wall.Air is null ? (Sentence)$"Read a ring at {letter}."
+                : $"Turn the radius at the flange over and hold the ball at {letter} at 3 and at 9 o'clock again.",
+            JudgedCut.Of(port, $"Take the wall back at {letter}, {Bearings.Words(busy)}, from where the bias begins; leave the other side.", 0.06, 0.045, "busy side opened", busy));
     }
 }

@@ -1,4 +1,4 @@
-using Portwright.Physics.Statistics;
+using Portwright.Shop.Judgement;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Words;
 
@@ -7,12 +7,15 @@ namespace Portwright.Shop.Findings.Rules;
 /// <summary>The burette and the sections do not agree on the port's volume.</summary>
 public sealed record VolumeDisagrees() : FindingRule("volume-disagrees", "Burette and sections disagree")
 {
-    /// <summary>Stated where chance alone makes so large a gap less often than this: the usual one in twenty.</summary>
-    public const double Chance = 0.05;
+    /// <summary>Burette and sections that disagree differ by this share of the volume; judgement.</summary>
+    public static readonly Step Apart = new(0.06, 1.6, StepWay.EitherWay);
+
+    /// <inheritdoc/>
+    public override double? Prior => 0.06;
 
     public override Sentence Evidence => $"Sections near flange and seat and between, and the port's cc by burette.";
 
-    public override Sentence Test => $"Volume from the sections (frustums between stations) against the burette: the gap is outside the doubt of both at 95 percent.";
+    public override Sentence Test => $"Volume from the sections (frustums between stations) against the burette: the gap is more than the doubt of both makes likely, as a section or a filling that is wrong would make it.";
 
     public override Sentence ElseExplains => $"A bubble under the plate, a valve that weeps, liquid warmer than written down, an adapter or plate counted in; distances not along the centreline.";
 
@@ -22,18 +25,12 @@ public sealed record VolumeDisagrees() : FindingRule("volume-disagrees", "Burett
 
     public override Sentence Risk => $"Areas that are off put the smallest section, the speeds and every closure off with them.";
 
-    public override string Source => "Volume by frustums round a bend: the second theorem of Pappus and Guldin; the doubt of a burette: common practice, no source";
+    public override string Source => "Volume by frustums round a bend: the second theorem of Pappus and Guldin; the doubt of a burette: common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
         if (port.Volume is not { Standard: > 0 } gap)
-        {
-            yield break;
-        }
-
-        var chance = Student.TwoSidedP(gap.Score, double.PositiveInfinity);
-        if (chance > Chance)
         {
             yield break;
         }
@@ -44,10 +41,11 @@ public sealed record VolumeDisagrees() : FindingRule("volume-disagrees", "Burett
         yield return new Finding(
             this,
             FindingKind.Measurement,
-            $"The burette holds {Quantity.Volume(gap.Measured)}, the sections make {Quantity.Volume(gap.FromSections.Volume)}, their doubt allows {Quantity.Volume(2 * gap.Standard)}. {(gap.Difference > 0
+            $"The burette holds {Quantity.Volume(gap.Measured)}, the sections make {Quantity.Volume(gap.FromSections.Volume)}, their doubt allows {Quantity.Volume(2 * gap.Standard)}. {(Math.Abs(gap.Difference) <= 2 * gap.Standard ? "They agree within it."
+                    : gap.Difference > 0
                     ? $"The port holds more than its sections show: a pocket or a bulge {widest} or beside the guide was not measured, or the valve weeps."
                     : "The port holds less than its sections show: a boss, a step or a sharper corner was not measured, air stayed under the plate, or the stations lie closer than written down.")}",
-            1 - chance,
+            Court.Chance(new Explanation(Prior!.Value, Apart.Ratio(gap.Difference / gap.Measured, gap.Standard / gap.Measured, double.PositiveInfinity))),
             null,
             null,
             [.. stations.Select(s => s.Section!.Section.Id)],

@@ -1,0 +1,92 @@
+using Portwright.Judging.Ports;
+using Portwright.Judging.Shops;
+using Portwright.Shop.Record;
+using Portwright.Shop.Units;
+
+namespace Portwright.Judging.Faults;
+
+/// <summary>The probe reads 10, 15, 20 percent off everywhere: a hose half off, a tip bent, another fluid. A sound one is within three.</summary>
+public sealed class ProbeOff() : Fault("ring does not close: probe", ["closure-fails"], "instruments-disagree", "ball-not-as-written")
+{
+    public override Planted Plant(MadeJob job, Size size)
+    {
+        var port = OneOfAny(job);
+        Looked.Inside(job, port, StationRole.ShortSide, 6, ring: true);
+        var off = 1 + job.Draw.Of(-1, 1) * By(size, 0.10, 0.15, 0.20);
+        var ringed = job.Looks.Rings.Select(r => r.Port).Distinct().ToList();
+        foreach (var each in ringed) job.ProbeOff[each] = off;
+        return On([.. ringed]);
+    }
+}
+
+/// <summary>A width typed wrong, so that the section is about 5, 10, 20 percent off.</summary>
+public sealed class SectionMistyped() : Fault(
+    "ring does not close: section mistyped", ["closure-fails"], "small-against-sisters", "volume-disagrees", "pinch-limits", "instruments-disagree", "port-speed-against-plan", "ball-not-as-written")
+{
+    public override Planted Plant(MadeJob job, Size size)
+    {
+        var port = OneOfAny(job);
+        Looked.Inside(job, port, StationRole.ShortSide, 6, ring: true);
+        return On(port);
+    }
+
+    public override void Slip(MadeJob job, Book book, Size size, Planted planted)
+    {
+        var port = planted.Ports[0];
+        var (id, section) = book.All<Section>().First(s => s.Fact.Station == port.At(StationRole.ShortSide).Id);
+        var wanted = By(size, 0.05, 0.10, 0.20);
+        // Only such slips as leave a section: corners must go in.
+        var radius = section.Form == SectionForm.Rectangle ? section.Readings[2].Si(Dimension.Length) : section.CornerRadii?[0].Si(Dimension.Length) ?? 0;
+        var width = section.Form == SectionForm.Widths ? section.Readings[1] : section.Readings[0];
+        var wrong = Wrong(width, radius).MinBy(s => Math.Abs(Math.Log(Math.Abs(s.Value / width.Value - 1) / wanted)))!;
+        book.Mistype<Section>(id, s => s with { Readings = [.. s.Readings.Select(r => r == width ? wrong : r)] });
+    }
+
+    /// <summary>Slips of a digit, and a digit read for its neighbour.</summary>
+    private static IEnumerable<Typed> Wrong(Typed width, double radius)
+    {
+        foreach (var slip in Slips.Of(width).Concat(Slips.OneDigit(width)))
+        {
+            if (slip.Value != width.Value && slip.Si(Dimension.Length) > 2 * radius && slip.Value < 2 * width.Value) yield return slip;
+        }
+    }
+}
+
+/// <summary>The ball written down is another than the one held: true over typed 1.125, 1.286, 1.429 (such as .5625 held and .5000 typed, .5625 and .4375, .6250 and .4375) or the other way about.</summary>
+public sealed class BallMistyped() : Fault("ball's diameter mistyped", ["ball-not-as-written"], "instruments-disagree")
+{
+    public override Planted Plant(MadeJob job, Size size)
+    {
+        var port = OneOfAny(job);
+        Looked.Inside(job, port, StationRole.ShortSide, 6, ring: true);
+        var ratio = By(size, 1.125, 1.286, 1.429);
+        job.BallTyped[port] = job.Draw.Chance(0.5) ? ratio : 1 / ratio;
+        return On(port);
+    }
+}
+
+/// <summary>At one place ball and probe see speeds that differ by 20, 35, 60 percent: one of the two was held elsewhere.</summary>
+public sealed class OnePlaceWrong() : Fault(
+    "probe against ball at one place", ["instruments-disagree"], "lazy-floor-or-corner", "busy-roof", "uneven-sides", "closure-fails", "short-side-too-fast", "ball-not-as-written")
+{
+    public override Planted Plant(MadeJob job, Size size)
+    {
+        var port = OneOfAny(job);
+        Looked.Inside(job, port, StationRole.ShortSide, 6, ring: true);
+        var factor = 1 + By(size, 0.20, 0.35, 0.60);
+        job.PlacesOff.Add(new PlaceOff(port, StationRole.ShortSide, job.Draw.Of(12.0, 3.0, 6.0, 9.0), job.Draw.Chance(0.5), job.Draw.Chance(0.5) ? factor : 1 / factor));
+        return On(port);
+    }
+}
+
+/// <summary>The burette off by 3, 6, 12 percent: a bubble, a refill not counted, another port's figure.</summary>
+public sealed class BuretteWrong() : Fault("burette against sections", ["volume-disagrees"])
+{
+    public override Planted Plant(MadeJob job, Size size)
+    {
+        var port = OneOfAny(job);
+        job.Looks.Filled.Add(port);
+        job.BuretteOff[port] = 1 + job.Draw.Of(-1, 1) * By(size, 0.03, 0.06, 0.12);
+        return On(port);
+    }
+}

@@ -1,0 +1,74 @@
+using Portwright.Judging.Ports;
+using Portwright.Shop.Record;
+using Portwright.Shop.Units;
+
+namespace Portwright.Judging.Shops;
+
+/// <summary>
+/// A ball held at place after place, the meter read each time, and now and then without it. Rod, surface of the ball and a port that is no pipe put one factor on all falls of a check, most of it the
+/// same in all checks of a shop.
+/// </summary>
+public sealed class BallWriter
+{
+    private readonly MadeJob _job;
+    private readonly Book _book;
+    private readonly double _shop;
+    private readonly int _reads;
+
+    public BallWriter(MadeJob job, Book book)
+    {
+        (_job, _book) = (job, book);
+        _shop = job.Draw.Factor(0.20);
+        _reads = job.Draw.Of(1, 2, 2, 3);
+    }
+
+    public void Write(MadePort port, IReadOnlyList<PlacesLooked> looked, HeldPort held)
+    {
+        var draw = _job.Draw;
+        var ball = Size(looked.Min(l => Math.Min(port.At(l.Station).Section.Width, port.At(l.Station).Section.Height)));
+        var check = _book.Add(new BallCheck(port.Cut, held.Setting, ball, _job.Bench.Room.Typed()));
+        var truly = ball.Si(Dimension.Length) * _job.BallTyped.GetValueOrDefault(port, 1);
+        var common = _shop * draw.Factor(0.10);
+        var (drift, read) = (draw.Normal(0.0006), 0);
+        void Read(Guid? station, double? bearing, double fall)
+        {
+            var area = held.Area * (1 - fall) * (1 + drift * read++ / 10.0);
+            _book.Add(new BallReading(check, station, bearing, _job.Bench.Shows(held.Range, area, held.Direction)));
+        }
+
+        void Without()
+        {
+            for (var i = 0; i < Math.Max(2, _reads); i++) Read(null, null, 0);
+        }
+
+        Without();
+        var places = looked.SelectMany(l => l.Bearings.Select(b => (l.Station, Bearing: b))).ToList();
+        for (var i = 0; i < places.Count; i++)
+        {
+            var (role, bearing) = places[i];
+            var fall = Fall(port.At(role), bearing, truly, held) * common * draw.Factor(0.065);
+            if (_job.Mended.FirstOrDefault(m => m.Port == port && m.Station == role && m.Bearing == bearing) is { } mended) fall = -mended.Factor;
+            for (var k = 0; k < _reads; k++) Read(port.At(role).Id, bearing, fall);
+            if (i % 4 == 3 || i == places.Count - 1) Without();
+        }
+    }
+
+    /// <summary>The ball lies against the wall at a bearing, or hangs in the middle.</summary>
+    private double Fall(MadeStation station, double? bearing, double ball, HeldPort held)
+    {
+        var (x, y) = station.Section.Place(bearing, ball / 2 + 0.0003);
+        var off = _job.PlacesOff.FirstOrDefault(p => p.Ball && p.Port == held.Port && p.Station == station.Role && p.Bearing == bearing)?.Factor ?? 1;
+        return SphereDrag.Fall(station, held.At(station), ball, x, y, off, held.Pressure);
+    }
+
+    /// <summary>The largest ball of the box that is no more than a third of the section across.</summary>
+    private Typed Size(double across)
+    {
+        if (_job.Ball is { } chosen) return chosen;
+        double[] box = _job.Pencil.Metric ? [6, 8, 10, 12, 14, 16] : [0.25, 0.3125, 0.375, 0.4375, 0.5, 0.5625, 0.625];
+        var unit = _job.Pencil.Metric ? 0.001 : 0.0254;
+        var size = box.Where(b => b * unit <= 0.36 * across).DefaultIfEmpty(box[0]).Max();
+        _job.Ball = _job.Pencil.Metric ? Pencil.Rounded(size, 1, "mm") : Pencil.Rounded(size, 0.0005, "in");
+        return _job.Ball;
+    }
+}

@@ -1,0 +1,68 @@
+using Portwright.Shop.Families;
+using Portwright.Shop.Judgement;
+using Portwright.Shop.Survey;
+using Portwright.Shop.Walls;
+
+namespace Portwright.Shop.Findings;
+
+/// <summary>The two things a slow floor of the bend may be: lazy air, or air that is off the wall. Each is judged knowing of the other.</summary>
+internal static class FloorAir
+{
+    /// <summary>Chance that a port has a lazy floor or corner, and that its air is off the short side, before anything is read; judgement.</summary>
+    public const double LazyPrior = 0.20, TornOffPrior = 0.12;
+
+    /// <summary>A lazy place carries this much less than a sound one, as a logarithm of the speed; judgement.</summary>
+    public static readonly Step Slower = new(0.42, 1.9, StepWay.Down);
+
+    /// <summary>With a ball in torn-off air the flow rises by about this share of itself; judgement.</summary>
+    public static readonly Step Rises = new(0.005, 2, StepWay.Up);
+
+    /// <summary>Share of torn-off places where the flow rises; at the others the ball loses next to nothing. Judgement.</summary>
+    private const double RisesIn = 0.7;
+
+    /// <summary>Standard deviation of what a ball loses at the others, as a share of its due; judgement.</summary>
+    private const double NextToNothing = 0.12;
+
+    /// <summary>Hours to each side of 6 that are the floor of the bend.</summary>
+    public static bool IsFloor(double bearing) => WallState.Apart(bearing, 6) <= 2;
+
+    /// <summary>Places where the air may be off: on the floor of the bend, a ball held there.</summary>
+    public static IReadOnlyList<PlaceRead> MayBeTornOff(PortSurvey port) => [.. Places.Of(port, port.InTheBend).Where(p => p.Ball is not null && IsFloor(p.Bearing))];
+
+    /// <summary>Likelihood ratio of air off the wall against air that follows it, sound or lazy, by the ball.</summary>
+    /// <param name="places">Places looked at, which share the prior of a lazy one.</param>
+    public static double TornOff(PlaceRead place, int places) => Torn(place) / (1 + LazyPrior / Math.Max(1, places) * place.Ratio(Slower));
+
+    /// <summary>Likelihood ratio of a lazy place against a sound one or, on the floor of the bend, one where the air is off.</summary>
+    /// <remarks>
+    /// Slow air on the floor of the bend that may as well be off the wall is told as lazy, either way area without air: only where off the wall is the
+    /// likelier of the two it is that and not this.
+    /// </remarks>
+    public static double Lazy(PlaceRead place, bool inTheBend, int places)
+    {
+        var lazy = place.Ratio(Slower);
+        if (!inTheBend || !IsFloor(place.Bearing))
+        {
+            return lazy;
+        }
+
+        var torn = TornOffPrior / LazyPrior * Torn(place);
+        return torn <= lazy ? lazy + torn : lazy / (1 + TornOffPrior / Math.Max(1, places) * Torn(place));
+    }
+
+    private static double Torn(PlaceRead place)
+    {
+        if (place.Ball is not { PublishedDue: { } published } ball)
+        {
+            return 1;
+        }
+
+        var (fall, doubt) = (ball.Fall.Value, Math.Max(1e-6, ball.Fall.StandardUncertainty));
+        var due = ball.Response?.Expected.Fall.Value ?? published.Fall.Value;
+        static double Density(double off, double spread) => Math.Exp(-off * off / (2 * spread * spread)) / (spread * Math.Sqrt(2 * Math.PI));
+        var torn = RisesIn * Rises.Sizes.Average(rise => Density(fall + rise, doubt))
+            + (1 - RisesIn) * Density(fall, Math.Sqrt(doubt * doubt + NextToNothing * NextToNothing * due * due));
+        // The probe, where it was read there, finds air that is off the wall slow.
+        return torn / Math.Max(double.Epsilon, place.Said.BallAlone(place.Usual, place.Spread)) * place.Said.ProbeAlone(place.Usual, place.Spread, Slower);
+    }
+}

@@ -1,0 +1,70 @@
+using Portwright.Shop.Families;
+using Portwright.Shop.Judgement;
+using Portwright.Shop.Sections;
+using Portwright.Shop.Survey;
+using Portwright.Shop.Words;
+
+namespace Portwright.Shop.Findings.Rules;
+
+/// <summary>A section smaller than the same section of the sister ports.</summary>
+public sealed record SmallAgainstSisters() : FindingRule("small-against-sisters", "A section is small against its sisters")
+{
+    /// <summary>A small section has this much less area, as a logarithm; judgement.</summary>
+    public static readonly Step Smaller = new(0.075, 1.7, StepWay.Down);
+
+    /// <summary>Sound castings' sections differ by about this in area, standard deviation of the logarithm; common practice, no source.</summary>
+    public const double UsualSection = 0.010;
+
+    /// <summary>How many sisters that figure weighs as much as.</summary>
+    public const double UsualDegrees = 4;
+
+    /// <inheritdoc/>
+    public override double? Prior => 0.05;
+
+    public override Sentence Evidence => $"The section of one station measured in the port and in two sisters or more, all as received or all cut.";
+
+    public override Sentence Test => $"Its area is smaller than a further sound sister's would be, by how the sisters differ among themselves (and by what usual castings do: {UsualSection * 100:0.0} percent), the caliper's doubt in it.";
+
+    public override Sentence ElseExplains => $"The caliper a few thousandths beside the narrowest place; a station drawn at another distance; core shift, where the next section is larger for it.";
+
+    public override Sentence LookFirst => $"The same section again, and a sister's right after it with the same hand.";
+
+    public override Sentence Cut => $"Open it to its sisters' size, from both sides, blended; sound the metal first.";
+
+    public override Sentence Risk => $"Core shift makes one wall thin where the section is small: the metal missing inside is not there outside.";
+
+    public override string Source => "Partial pooling: docs/theory/judgement.md; limits: common practice, no source";
+
+    public override IEnumerable<Finding> Look(PortSurvey port)
+    {
+        ArgumentNullException.ThrowIfNull(port);
+        List<(SurveyedStation Station, ReducedSection Section, Family Family, int Sisters, double Middle)> compared = [];
+        foreach (var station in port.Stations)
+        {
+            if (station.Section is not { Area.Value: > 0 } section)
+            {
+                continue;
+            }
+
+            double[] sisters = [.. port.Sisters.Select(s => PlaceRead.SameStation(s, station)?.Section?.Area.Value).OfType<double>().Where(a => a > 0).Select(a => Math.Log(a))];
+            if (sisters.Length > 1)
+            {
+                var caliper = section.Area.StandardUncertainty / section.Area.Value;
+                var family = Family.Of(sisters, Math.Sqrt(UsualSection * UsualSection + caliper * caliper), UsualDegrees);
+                compared.Add((station, section, family, sisters.Length, Math.Exp(family.Mean)));
+            }
+        }
+
+        var chances = Court.AtOneOf(Prior!.Value, [.. compared.Select(c => c.Family.Ratio(Math.Log(c.Section.Area.Value), Smaller))]);
+        return compared.Zip(chances, (c, chance) => new Finding(
+            this,
+            FindingKind.Port,
+            $"{Quantity.Area(c.Section.Area.Value)} against {Quantity.Area(c.Middle)} of its {FormattableString.Invariant($"{c.Sisters}")} sisters, {Quantity.Share(Math.Abs(c.Section.Area.Value / c.Middle - 1)).About(2)} {(c.Section.Area.Value < c.Middle ? "less" : "more")}; a sound one would lie within {Quantity.Share(2 * c.Family.Deviation).About(2)}.",
+            chance,
+            c.Station.Station,
+            null,
+            [c.Section.Section.Id],
+            $"Measure {c.Station.Letter} again here and in one sister, one right after the other.",
+            JudgedCut.Of(port, $"Open {c.Station.Letter} to {Quantity.Area(c.Middle)} as its sisters are, both sides alike, blended.", 0.08, 0.05, "section opened to its sisters' size", null)));
+    }
+}

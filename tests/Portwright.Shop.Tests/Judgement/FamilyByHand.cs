@@ -1,0 +1,59 @@
+using Portwright.Shop.Judgement;
+
+namespace Portwright.Shop.Tests.Judgement;
+
+/// <summary>What a further sister should show: partial pooling on numbers small enough for paper.</summary>
+public sealed class FamilyByHand
+{
+    /// <summary>One sister says the middle and nothing of the spread: the usual one counts, and her own once more.</summary>
+    [Fact]
+    public void One_sister_says_where_and_what_is_usual_says_how_far() => Same(new Family(7, 2 * Math.Sqrt(2), 5, 1), Family.Of([7], 2, 5));
+
+    /// <summary>(5 x 1 + 2 x 0.5 x 0.5)/(5 + 1), and half as much again for the mean of two.</summary>
+    [Fact]
+    public void Two_sisters_weigh_as_one_degree_beside_the_usual_five() => Same(new Family(3, Math.Sqrt(5.5 / 6 * 1.5), 6, 2), Family.Of([2.5, 3.5], 1, 5));
+
+    /// <summary>Two sisters ten apart are each drawn in to 2.5 usual spreads of their middle: at 2.5 and 7.5.</summary>
+    [Fact]
+    public void Two_sisters_far_apart_are_drawn_in_by_what_is_usual() => Same(new Family(5, Math.Sqrt((5 + 12.5) / 6 * 1.5), 6, 2), Family.Of([0, 10], 1, 5));
+
+    /// <summary>Two that agree make half the usual spread the measure: the third counts as 1.25 away. Mean 1.25/3, squares 1.25 x 1.25 x 2/3.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void A_sister_far_off_two_that_agree_counts_as_no_further_than_a_little(double way) =>
+        Same(new Family(way * 1.25 / 3, Math.Sqrt((4 + 1.5625 * 2 / 3) / 6 * 4 / 3), 6, 3), Family.Of([0, 0, way * 50], 1, 4));
+
+    /// <summary>Distances 0, 2 and 20 have the middle 2, a spread of 2 x 1.4826 (Rousseeuw and Croux 1993; from memory): drawn in at 2.5 x 2.9652 = 7.413.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void One_bad_sister_in_three_does_not_move_the_spread(double way)
+    {
+        double mean = (7.413 - 2) / 3, squares = 4 + 7.413 * 7.413 - 3 * mean * mean;
+        Same(new Family(way * mean, Math.Sqrt((4 + squares) / 6 * 4 / 3), 6, 3), Family.Of([way * -2, 0, way * 20], 1, 4));
+    }
+
+    [Fact]
+    public void Of_an_even_number_the_middle_lies_between_the_two_inner_ones() => Assert.Equal(2.5, Family.Of([1, 2, 3, 4], 1, 4).Mean, 1e-12);
+
+    [Fact]
+    public void A_reading_is_no_surer_than_its_own_doubt()
+    {
+        Assert.Equal(2, new Family(0, 1, 5, 3).AtLeast(2).Deviation);
+        Assert.Equal(1, new Family(0, 1, 5, 3).AtLeast(0.5).Deviation);
+    }
+
+    /// <summary>Three over a mean of 4, in deviations of 1, 4 degrees: (1 + 9/4)^2.5.</summary>
+    [Fact]
+    public void A_member_is_held_against_mean_and_deviation() =>
+        Assert.Equal(Math.Pow(3.25, 2.5), new Family(4, 1, 4, 3).Ratio(7, new Step(3, 1, StepWay.Up)), 1e-9);
+
+    private static void Same(Family hand, Family made)
+    {
+        Assert.Equal(hand.Mean, made.Mean, 1e-9);
+        Assert.Equal(hand.Deviation, made.Deviation, 1e-9);
+        Assert.Equal(hand.Degrees, made.Degrees, 1e-12);
+        Assert.Equal(hand.Members, made.Members);
+    }
+}
