@@ -20,8 +20,8 @@ internal sealed class EngineOptions
         Arity = ArgumentArity.ZeroOrOne,
     };
 
-    private readonly Option<string?> _job = new("--job") { Description = "the job, by its name or part of it", HelpName = "NAME" };
-    private readonly Option<string?> _head = new("--head") { Description = "the head, by its name or part of it", HelpName = "NAME" };
+    private readonly Option<string?> _job = CommandWords.Job();
+    private readonly Option<string?> _head = CommandWords.Head();
     private readonly Option<int?> _cut = new("--cut") { Description = "the cut of that port; without it the last one swept", HelpName = "N" };
     private readonly Option<string?> _data = CommandWords.Data();
     private readonly Option<bool> _json = CommandWords.Json();

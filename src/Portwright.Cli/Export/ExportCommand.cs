@@ -13,8 +13,8 @@ internal static class ExportCommand
     public static Command Make()
     {
         var port = new Argument<string?>("PORT") { Description = "\"head B intake 2\"; for --csv and --xlsx; without it the port tested last", Arity = ArgumentArity.ZeroOrOne };
-        var job = new Option<string?>("--job") { Description = "the job, by its name or part of it", HelpName = "NAME" };
-        var head = new Option<string?>("--head") { Description = "the head, by its name or part of it", HelpName = "NAME" };
+        var job = CommandWords.Job();
+        var head = CommandWords.Head();
         var csv = new Option<string?>("--csv") { Description = "write what each cut of the port flows as CSV", HelpName = "FILE" };
         var raw = new Option<string?>("--raw-csv") { Description = "write every reading of the port as it was typed, as CSV", HelpName = "FILE" };
         var xlsx = new Option<string?>("--xlsx") { Description = "write both as a workbook", HelpName = "FILE" };

@@ -17,10 +17,7 @@ internal static class BudgetCommand
 {
     public static Command Make()
     {
-        var port = new Argument<string?>("PORT") { Description = "\"intake 2\", or \"head B intake 2\"; without it the port tested last", Arity = ArgumentArity.ZeroOrOne };
-        var job = new Option<string?>("--job") { Description = "the job, by its name or part of it", HelpName = "NAME" };
-        var head = new Option<string?>("--head") { Description = "the head, by its name or part of it", HelpName = "NAME" };
-        var cut = new Option<int?>("--cut") { Description = "the number of the cut; without it the latest", HelpName = "N" };
+        var (port, job, head, cut) = (CommandWords.Port(), CommandWords.Job(), CommandWords.Head(), CommandWords.Cut());
         var which = new BudgetChoice();
         var every = new Option<bool>("--every") { Description = "every cause by itself; without it small ones stand together" };
         var (data, json, si) = (CommandWords.Data(), CommandWords.Json(), CommandWords.Si());

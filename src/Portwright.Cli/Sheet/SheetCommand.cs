@@ -19,10 +19,7 @@ internal static class SheetCommand
 {
     public static Command Make()
     {
-        var port = new Argument<string?>("PORT") { Description = "\"intake 2\", or \"head B intake 2\"; without it the port tested last", Arity = ArgumentArity.ZeroOrOne };
-        var job = new Option<string?>("--job") { Description = "the job, by its name or part of it", HelpName = "NAME" };
-        var head = new Option<string?>("--head") { Description = "the head, by its name or part of it", HelpName = "NAME" };
-        var cut = new Option<int?>("--cut") { Description = "the number of the cut; without it the latest", HelpName = "N" };
+        var (port, job, head, cut) = (CommandWords.Port(), CommandWords.Job(), CommandWords.Head(), CommandWords.Cut());
         var run = new Option<bool>("--engine") { Description = "run the job's engine with this port first; without it what was run before is shown" };
         var all = new Option<bool>("--all") { Description = "the whole job: its first page, then the sheet of every port; as one file with --pdf" };
         var full = new Option<bool>("--full") { Description = "with every reading, coefficients and where the doubt comes from" };

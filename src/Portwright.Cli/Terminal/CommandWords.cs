@@ -19,6 +19,19 @@ internal static class CommandWords
         HelpName = "DIR",
     };
 
+    /// <summary>The port a verb speaks of.</summary>
+    public static Argument<string?> Port() => new("PORT")
+    {
+        Description = "\"intake 2\", or \"head B intake 2\"; without it the port tested last",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    public static Option<string?> Job() => new("--job") { Description = "the job, by its name or part of it", HelpName = "NAME" };
+
+    public static Option<string?> Head() => new("--head") { Description = "the head, by its name or part of it", HelpName = "NAME" };
+
+    public static Option<int?> Cut() => new("--cut") { Description = "the number of the cut; without it the latest", HelpName = "N" };
+
     /// <summary>The usual help with examples under it, at 80 columns.</summary>
     public static Command Example(this Command command, params string[] examples)
     {

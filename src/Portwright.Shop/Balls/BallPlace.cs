@@ -6,7 +6,7 @@ using Portwright.Shop.Record;
 
 namespace Portwright.Shop.Balls;
 
-/// <summary>A ball at one place: what it took from the flow, what what it should take of even air, and what that says.</summary>
+/// <summary>A ball at one place: what it took from the flow, what it should take of even air, and what that says.</summary>
 /// <param name="Point">Middle of the ball in the section, from its centroid, m; null where the section was not measured.</param>
 /// <param name="Fall">Fall of flow over flow.</param>
 /// <param name="Loss">The same as flow restated, m3/s: what the porter sees on the meter.</param>

@@ -25,7 +25,7 @@ internal static class BallsTogether
     /// <summary>What the places of checks with one ball share; null where none has a due.</summary>
     private static SharedFactor? FactorOf(IReadOnlyList<ReducedBallCheck> checks)
     {
-        AirLikelihood[] places = [.. checks.SelectMany(c => c.Places).Select(p => Likelihood(p, 0)).OfType<AirLikelihood>()];
+        AirLikelihood[] places = [.. checks.SelectMany(c => c.Places).Select(Likelihood).OfType<AirLikelihood>()];
         var spread = checks[0].AfterPipe ? SharedFactor.AfterPipe : SharedFactor.Usual;
         return places.Length switch
         {
@@ -36,13 +36,12 @@ internal static class BallsTogether
         };
     }
 
-    /// <summary>What a ball says of its place; null without a due.</summary>
+    /// <summary>What a ball says of its place against its published due, before what its places share is known; null without a due.</summary>
+    internal static AirLikelihood? Likelihood(BallPlace place) => Word(place, 0, 0) is { } word ? AirLikelihood.Of(null, word) : null;
+
+    /// <summary>What it took and what even air should take of it there; null without a due.</summary>
     /// <param name="factorLog">Natural logarithm of the factor that its places share.</param>
     /// <param name="factorDoubt">Its standard uncertainty.</param>
-    internal static AirLikelihood? Likelihood(BallPlace place, double factorLog, double factorDoubt = 0) =>
-        Word(place, factorLog, factorDoubt) is { } word ? AirLikelihood.Of(null, word) : null;
-
-    /// <inheritdoc cref="Likelihood"/>
     internal static (double Fall, double Doubt, double Due, double DueDoubt)? Word(BallPlace place, double factorLog, double factorDoubt) =>
         place.PublishedDue is { Fall.Value: > 0 } due
             ? (place.Fall.Value, Math.Max(1e-6, place.Fall.StandardUncertainty), due.Fall.Value * Math.Exp(factorLog), Math.Sqrt(BallLoss.PortUncertainty * BallLoss.PortUncertainty + factorDoubt * factorDoubt))

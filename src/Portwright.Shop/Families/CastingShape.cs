@@ -41,7 +41,7 @@ public static class CastingShape
 
     private static (double Peak, double Last, double Log)? FallOf(FlowCurve curve)
     {
-        var points = curve.Points.Where(p => p.Lift > 0 && p.EffectiveArea.Value > 0).ToList();
+        var points = curve.Flowing.ToList();
         return points.Count < FlowAgainstSisters.FewestLifts || points.MaxBy(p => p.EffectiveArea.Value) is not { } peak ? null
             : (peak.Lift, points[^1].Lift, Math.Log(points[^1].EffectiveArea.Value / peak.EffectiveArea.Value));
     }

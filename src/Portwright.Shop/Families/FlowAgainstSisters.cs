@@ -41,6 +41,12 @@ public sealed record FlowAgainstSisters(
     /// <summary>Lifts compared before a level or a shape is spoken of; our own choice.</summary>
     public const int FewestLifts = 3;
 
+    /// <summary>What the port's own logarithms lie over the sisters' middle.</summary>
+    public IReadOnlyList<double> Over => [.. Own.Zip(Middle, (a, m) => a - m)];
+
+    /// <summary>Place of a lift (m) among those compared; below zero where it is none of them.</summary>
+    public int PlaceOf(double lift) => Lifts.ToList().FindIndex(l => LiftGroups.Same(l, lift));
+
     /// <summary>All sweeps of the cut together; null before a sweep, without a sister swept alike, or with too few lifts in common.</summary>
     public static FlowAgainstSisters? Of(PortSurvey port)
     {
@@ -64,7 +70,7 @@ public sealed record FlowAgainstSisters(
     private static FlowAgainstSisters? Of(FlowCurve curve, FlowCurve[] alike)
     {
         alike = [.. alike.Where(c => c.Points.Count >= FewestLifts)];
-        LiftPoint[] points = [.. curve.Points.Where(p => p.Lift > 0 && p.EffectiveArea.Value > 0)];
+        LiftPoint[] points = [.. curve.Flowing];
         // A sister swept too short would leave nothing to compare: the lifts most sisters cover are kept, and the sisters that cover them.
         points = [.. points.Where(p => 2 * alike.Count(s => s.BareAreaAt(p.Lift) > 0) >= alike.Length)];
         alike = [.. alike.Where(s => points.All(p => s.BareAreaAt(p.Lift) > 0))];

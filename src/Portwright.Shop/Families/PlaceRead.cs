@@ -38,14 +38,17 @@ public sealed record PlaceRead(
     private static IEnumerable<PlaceRead> Of(PortSurvey port, SurveyedStation station)
     {
         var open = port.InTheBend.Contains(station) ? SharedFactor.InTheBend : SharedFactor.AheadOfTheBend;
-        foreach (var alone in Alone(station, port.BallChecks))
+        foreach (var alone in ByItself(port, station))
         {
             var (usual, spread, sisters) = Usually(port, alone, open);
             yield return alone with { Usual = usual, Spread = spread, Sisters = sisters };
         }
     }
 
-    /// <summary>The places of a station by their own readings, not yet held against any sister's.</summary>
+    /// <summary>The places of a station by their own readings, not yet held against any sister's: worked out once a port, for each of its sisters asks.</summary>
+    private static IEnumerable<PlaceRead> ByItself(PortSurvey port, SurveyedStation station) =>
+        port.Remembered(() => port.Stations.SelectMany(s => Alone(s, port.BallChecks)).ToLookup(p => p.Station.Station.Id))[station.Station.Id];
+
     private static IEnumerable<PlaceRead> Alone(SurveyedStation station, IReadOnlyList<ReducedBallCheck> checks)
     {
         var air = LocalAir.Round(station.Ring).ToList();
@@ -76,7 +79,7 @@ public sealed record PlaceRead(
         foreach (var sister in port.Sisters)
         {
             if (SameStation(sister, place.Station) is { } station
-                && Alone(station, sister.BallChecks).Where(p => WallState.Apart(p.Bearing, place.Bearing) <= SamePlace).Select(p => p.Said.Best).FirstOrDefault() is { } best)
+                && ByItself(sister, station).Where(p => WallState.Apart(p.Bearing, place.Bearing) <= SamePlace).Select(p => p.Said.Best).FirstOrDefault() is { } best)
             {
                 read.Add((best.Mean, best.Spread * best.Spread + BetweenSisters * BetweenSisters));
             }

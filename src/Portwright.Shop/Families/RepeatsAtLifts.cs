@@ -42,7 +42,7 @@ public sealed record RepeatsAtLift(double Lift, double Scatter, double Unsteady,
     private static IReadOnlyList<RepeatsAtLift> Of(FlowCurve curve, BenchDoubt doubt)
     {
         var (card, cardDegrees) = (Math.Max(1e-5, doubt.RepeatScatter), Math.Min(CertainDegrees, doubt.RepeatDegrees ?? CertainDegrees));
-        var lifts = curve.Points.Where(p => p.Lift > 0 && p.EffectiveArea.Value > 0).Select(Groups).Where(l => l.Degrees > 0).ToList();
+        var lifts = curve.Flowing.Select(Groups).Where(l => l.Degrees > 0).ToList();
         return [.. lifts.Select(l =>
         {
             // The others' own scatter joins the card's; one that is wild itself counts as no more than three times what is allowed.

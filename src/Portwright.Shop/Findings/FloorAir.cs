@@ -59,9 +59,8 @@ internal static class FloorAir
 
         var (fall, doubt) = (ball.Fall.Value, Math.Max(1e-6, ball.Fall.StandardUncertainty));
         var due = ball.Response?.Expected.Fall.Value ?? published.Fall.Value;
-        static double Density(double off, double spread) => Math.Exp(-off * off / (2 * spread * spread)) / (spread * Math.Sqrt(2 * Math.PI));
-        var torn = RisesIn * Rises.Sizes.Average(rise => Density(fall + rise, doubt))
-            + (1 - RisesIn) * Density(fall, Math.Sqrt(doubt * doubt + NextToNothing * NextToNothing * due * due));
+        var torn = RisesIn * Rises.Sizes.Average(rise => Density.Normal(fall + rise, doubt))
+            + (1 - RisesIn) * Density.Normal(fall, Math.Sqrt(doubt * doubt + NextToNothing * NextToNothing * due * due));
         // The probe, where it was read there, finds air that is off the wall slow.
         return torn / Math.Max(double.Epsilon, place.Said.BallAlone(place.Usual, place.Spread)) * place.Said.ProbeAlone(place.Usual, place.Spread, Slower);
     }

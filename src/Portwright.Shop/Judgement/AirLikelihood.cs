@@ -57,11 +57,11 @@ public sealed class AirLikelihood
     /// <param name="probe">Logarithm of speed over even air's, and its standard uncertainty; null: not read.</param>
     /// <param name="ball">Fall of flow over flow, its standard uncertainty, what even air would take, and the standard uncertainty of that as a share; null: not held.</param>
     public static AirLikelihood Of((double Log, double Doubt)? probe, (double Fall, double Doubt, double Due, double DueDoubt)? ball) => new(
-        probe is not { } p ? null : [.. Grid.Select(g => Normal(p.Log - g, Math.Sqrt(p.Doubt * p.Doubt + ProbePlace * ProbePlace)))],
+        probe is not { } p ? null : [.. Grid.Select(g => Density.Normal(p.Log - g, Math.Sqrt(p.Doubt * p.Doubt + ProbePlace * ProbePlace)))],
         ball is not { } b ? null : [.. Grid.Select(g =>
         {
             var due = b.Due * Math.Exp(3 * g);
-            return Normal(b.Fall - due, Math.Sqrt(b.Doubt * b.Doubt + due * due * b.DueDoubt * b.DueDoubt));
+            return Density.Normal(b.Fall - due, Math.Sqrt(b.Doubt * b.Doubt + due * due * b.DueDoubt * b.DueDoubt));
         })]);
 
     /// <summary>Likelihood where the air's logarithm is spread so (a few places in a hundred wider).</summary>
@@ -140,13 +140,11 @@ public sealed class AirLikelihood
         double sum = 0, weights = 0;
         for (var i = 0; i < Grid.Length; i++)
         {
-            var weight = Normal(Grid[i] - mean, spread);
+            var weight = Density.Normal(Grid[i] - mean, spread);
             sum += weight * likelihood[i];
             weights += weight;
         }
 
         return weights > 0 ? sum / weights : 0;
     }
-
-    private static double Normal(double off, double spread) => Math.Exp(-off * off / (2 * spread * spread)) / (spread * Math.Sqrt(2 * Math.PI));
 }

@@ -68,6 +68,9 @@ public sealed class FlowCurve
     /// <summary>The standard air the flow is stated in.</summary>
     public StandardAir Air { get; }
 
+    /// <summary>The points at which the valve is open and air flows: those that have a logarithm.</summary>
+    public IEnumerable<LiftPoint> Flowing => Points.Where(p => p.Lift > 0 && p.EffectiveArea.Value > 0);
+
     public bool IsEmpty => Points.Count == 0;
 
     public double LowestLift => Points.Count == 0 ? double.NaN : Points[0].Lift;

@@ -51,11 +51,11 @@ public sealed record BacksUp() : FindingRule("backs-up", "The port backs up at h
         var sisters = Sentence.Empty;
         if (FlowAgainstSisters.Of(port) is { } against)
         {
-            var peak = against.Lifts.ToList().FindIndex(l => LiftGroups.Same(l, fall.Peak.Lift));
+            var peak = against.PlaceOf(fall.Peak.Lift);
             double[] falls = [.. against.SistersOver.Select(s => FromPeak(s, peak))];
             var family = Family.Of(falls, Math.Sqrt(BetweenSisters * BetweenSisters + fall.Doubt * fall.Doubt), FlowAgainstSisters.UsualShapeDegrees);
             // Both must hold: it falls, and its sisters do not fall as much.
-            ratio = Math.Min(ratio, family.Ratio(FromPeak([.. against.Own.Zip(against.Middle, (a, m) => a - m)], peak), Falls));
+            ratio = Math.Min(ratio, family.Ratio(FromPeak(against.Over, peak), Falls));
             sisters = peak < 0 ? Sentence.Empty : Sisters([.. against.SistersOver.Select(s => Math.Exp(s[^1] - s[peak] + against.Middle[^1] - against.Middle[peak]) - 1)]);
         }
 
@@ -91,7 +91,7 @@ public sealed record BacksUp() : FindingRule("backs-up", "The port backs up at h
     /// <summary>Highest point, last point and the fall between them; null where the last is the highest.</summary>
     private static (LiftPoint Peak, LiftPoint Last, double Log, double Doubt)? Fall(FlowCurve curve)
     {
-        var points = curve.Points.Where(p => p.Lift > 0 && p.EffectiveArea.Value > 0).ToList();
+        var points = curve.Flowing.ToList();
         if (points.Count < FlowAgainstSisters.FewestLifts || points.MaxBy(p => p.EffectiveArea.Value) is not { } peak || peak == points[^1])
         {
             return null;

@@ -50,7 +50,7 @@ public sealed record BallNotAsWritten() : FindingRule("ball-not-as-written", "Th
         .Select(g => new Round(
             g.First().Check.Fact.Ball.Si(Dimension.Length),
             [.. g],
-            [.. g.SelectMany(c => c.Places).Select(p => BallsTogether.Likelihood(p, 0)).OfType<AirLikelihood>()],
+            [.. g.SelectMany(c => c.Places).Select(BallsTogether.Likelihood).OfType<AirLikelihood>()],
             g.First().Factor!))
         .Where(r => r.Places.Count >= BallsTogether.FewestPlaces);
 

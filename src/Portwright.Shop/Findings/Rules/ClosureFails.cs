@@ -35,13 +35,12 @@ public sealed record ClosureFails() : FindingRule("closure-fails", "The ring doe
     {
         ArgumentNullException.ThrowIfNull(port);
         var rings = port.Stations.SelectMany(s => s.Rings).Where(r => r.Closure is not null).ToList();
-        var chances = Court.AtOneOf(Prior!.Value, [.. rings.Select(r => Misses.Ratio(r.Closure!.Relative, r.Closure.RelativeStandard, r.Closure.Difference.EffectiveDegreesOfFreedom))]);
+        double[] ratios = [.. rings.Select(r => Misses.Ratio(r.Closure!.Relative, r.Closure.RelativeStandard, r.Closure.Difference.EffectiveDegreesOfFreedom))];
         // A probe that is off makes every ring miss: then each is told, not one of them.
-        var anywhere = Court.Anywhere(Prior.Value, [.. rings.Select(r => Misses.Ratio(r.Closure!.Relative, r.Closure.RelativeStandard, r.Closure.Difference.EffectiveDegreesOfFreedom))]);
-        foreach (var (ring, own) in rings.Zip(chances))
+        var anywhere = Court.Anywhere(Prior!.Value, ratios);
+        foreach (var (ring, own) in rings.Zip(Court.AtOneOf(Prior.Value, ratios)))
         {
             var closure = ring.Closure!;
-
             var others = rings.Where(r => r != ring).ToList();
             var alike = others.Count > 0 && others.TrueForAll(r => Math.Abs(r.Closure!.Relative - closure.Relative) < Alike);
             yield return new Finding(

@@ -36,7 +36,7 @@ public sealed record LiftsSwapped() : FindingRule("lifts-swapped", "Two lifts ar
 
         var pairs = flow.Sweeps.SelectMany(sweep =>
         {
-            var points = sweep.Curve.Points.Where(p => p.Lift > 0 && p.EffectiveArea.Value > 0).ToList();
+            var points = sweep.Curve.Flowing.ToList();
             var against = FlowAgainstSisters.OfSweep(port, sweep);
             return Enumerable.Range(0, Math.Max(0, points.Count - 1)).Select(i => (Low: points[i], High: points[i + 1], Ratio: Ratio(points, i, against)));
         }).ToList();
@@ -63,7 +63,7 @@ public sealed record LiftsSwapped() : FindingRule("lifts-swapped", "Two lifts ar
     {
         var high = low + 1;
         var (a, b) = (Math.Log(points[low].EffectiveArea.Value), Math.Log(points[high].EffectiveArea.Value));
-        if (against is not null && Place(against, points[low].Lift) is >= 0 and var k && Place(against, points[high].Lift) is >= 0 and var m)
+        if (against is not null && against.PlaceOf(points[low].Lift) is >= 0 and var k && against.PlaceOf(points[high].Lift) is >= 0 and var m)
         {
             var (here, there) = (against.Middle[k] + against.Level, against.Middle[m] + against.Level);
             return Exchanged(a, b, here + against.ShapeFamily[k].Mean, there + against.ShapeFamily[m].Mean, against.ShapeFamily[k].Deviation, against.ShapeFamily[m].Deviation, against.ShapeFamily[k].Degrees);
@@ -77,13 +77,11 @@ public sealed record LiftsSwapped() : FindingRule("lifts-swapped", "Two lifts ar
 
     private static double Exchanged(double low, double high, double lowDue, double highDue, double lowScatter, double highScatter, double degrees)
     {
-        double Density(double off, double scatter) => Math.Pow(1 + off * off / (scatter * scatter * degrees), -(degrees + 1) / 2);
-        var written = Density(low - lowDue, lowScatter) * Density(high - highDue, highScatter);
-        var exchanged = Density(high - lowDue, lowScatter) * Density(low - highDue, highScatter);
+        double Like(double off, double scatter) => Density.StudentOverItsMiddle(off, scatter, degrees);
+        var written = Like(low - lowDue, lowScatter) * Like(high - highDue, highScatter);
+        var exchanged = Like(high - lowDue, lowScatter) * Like(low - highDue, highScatter);
         // One slip alone explains a pair of which one is where it should be.
-        var slip = ReadingOutOfLine.OneOfTwo * Math.Max(Density(low - lowDue, lowScatter), Density(high - highDue, highScatter));
+        var slip = ReadingOutOfLine.OneOfTwo * Math.Max(Like(low - lowDue, lowScatter), Like(high - highDue, highScatter));
         return exchanged / Math.Max(double.Epsilon, written + slip);
     }
-
-    private static int Place(FlowAgainstSisters against, double lift) => against.Lifts.ToList().FindIndex(l => LiftGroups.Same(l, lift));
 }

@@ -39,7 +39,7 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
 
         var looked = flow.Sweeps.SelectMany(sweep =>
         {
-            var points = sweep.Curve.Points.Where(p => p.Lift > 0 && p.EffectiveArea.Value > 0).ToList();
+            var points = sweep.Curve.Flowing.ToList();
             var against = FlowAgainstSisters.OfSweep(port, sweep);
             var repeats = RepeatsAtLift.Of(sweep).ToDictionary(r => r.Lift);
             return points.Select((p, i) => (Point: p, Line: Line(points, i, against), Repeats: repeats.GetValueOrDefault(p.Lift)));
@@ -96,7 +96,7 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
     private static double Mends(List<LiftPoint> points, int at) => Enumerable.Range(at - 1, 3)
         .Where(i => i != at && i >= 0 && i < points.Count)
         .Select(i => CurveNeighbours.Off(points, i, at)).OfType<double>()
-        .Aggregate(1.0, (mends, off) => mends * Math.Pow(1 + off * off / (16 * CurveNeighbours.Usual * CurveNeighbours.Usual * CurveNeighbours.Degrees), -(CurveNeighbours.Degrees + 1) / 2));
+        .Aggregate(1.0, (mends, off) => mends * Density.StudentOverItsMiddle(off, 4 * CurveNeighbours.Usual, CurveNeighbours.Degrees));
 
     /// <summary>A slip among repeats, unsteady air being the other explanation.</summary>
     private static double BySlip(RepeatsAtLift? repeats) => repeats is null ? 0 : repeats.Slip / (1 + OneOfTwo * repeats.Unsteady);
@@ -104,7 +104,7 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
     /// <summary>How far a lift lies off, and what that speaks for; null where nothing tells.</summary>
     private static (double Off, double Ratio, bool Sisters)? Line(List<LiftPoint> points, int at, FlowAgainstSisters? against)
     {
-        if (against is { Sisters: > 1 } && against.Lifts.ToList().FindIndex(l => LiftGroups.Same(l, points[at].Lift)) is >= 0 and var k)
+        if (against is { Sisters: > 1 } && against.PlaceOf(points[at].Lift) is >= 0 and var k)
         {
             // Against its neighbours' own offsets: a slip stands out from both alike. A band that is the port's own, or a corner where it begins, is no slip, and an end
             // may leave by a port's own low or high lift.

@@ -88,7 +88,7 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
         double Low(IReadOnlyList<double> over) => over.Where((_, k) => against.Lifts[k] <= lowLift + 1e-6).Average() - over.Where((_, k) => against.Lifts[k] > 2 * lowLift).Average();
         var doubt = against.Lifts.Select((l, k) => (Lift: l, Family: against.ShapeFamily[k])).Where(l => l.Lift <= lowLift + 1e-6).Average(l => l.Family.Deviation);
         var family = Family.Of([.. against.SistersOver.Select(Low)], Math.Sqrt(BetweenSisters * BetweenSisters + doubt * doubt), FlowAgainstSisters.UsualShapeDegrees);
-        return family.Ratio(Low([.. against.Own.Zip(against.Middle, (a, m) => a - m)]), PoorerThanSisters);
+        return family.Ratio(Low(against.Over), PoorerThanSisters);
     }
 
     private static CutSuggestion? Suggestion(PortSurvey port, Estimate seat, double from, double to)
