@@ -60,13 +60,16 @@ public sealed class MadeEngine
             var inDesign = new HeadDesign(PortKind.Intake, intake, most, topIntake, pinch, draw);
             var outDesign = new HeadDesign(PortKind.Exhaust, exhaust, mostExhaust, topExhaust * exhaust, pinchExhaust, draw);
             var index = draw.Between(0.36, 0.58);
-            var speed = index * SpeedOfSound * MeanArea(inDesign.Law, camIntake) / (Math.PI / 4 * bore * bore) / (2 * stroke) * 60;
+            var speed = index * SpeedOfSound * MeanArea(inDesign.Law.At, camIntake) / (Math.PI / 4 * bore * bore) / (2 * stroke) * 60;
             var engine = new MadeEngine(bore, stroke, Math.Round(speed / 100) * 100, camIntake, topExhaust * exhaust * draw.Between(0.90, 1.0), inDesign, outDesign);
             // Piston area times mean piston speed over the narrowest section: 60 to 110 m/s is what ports that suit their plan have (common practice, no source).
             var flow = engine.Piston * engine.PistonSpeed / pinch;
             if (flow is > 60 and < 110 && engine.PistonSpeed is > 11 and < 26) return engine;
         }
     }
+
+    /// <summary>Piston area times mean piston speed over mean effective area times the speed of sound, of an intake's area (m2) over lift (m).</summary>
+    public double InletMach(Func<double, double> area) => Piston * PistonSpeed / (MeanArea(area, IntakeLift) * SpeedOfSound);
 
     /// <summary>The plan as it is typed.</summary>
     public EnginePlan Plan(int cylinders, Draw draw)
@@ -88,8 +91,8 @@ public sealed class MadeEngine
     }
 
     /// <summary>Effective area (m2) on the mean while a cam of that lift holds the valve open; the lift goes as a half wave to the power 1.6.</summary>
-    private static double MeanArea(FlowLaw law, double lift) =>
-        Enumerable.Range(0, 60).Average(i => law.At(lift * Math.Pow(Math.Sin(Math.PI * (i + 0.5) / 60), 1.6)));
+    private static double MeanArea(Func<double, double> area, double lift) =>
+        Enumerable.Range(0, 60).Average(i => area(lift * Math.Pow(Math.Sin(Math.PI * (i + 0.5) / 60), 1.6)));
 
     private static bool Narrowest(double pinch, double head) => pinch < 0.72 * Math.PI / 4 * head * head;
 

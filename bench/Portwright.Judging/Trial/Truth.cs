@@ -22,7 +22,7 @@ public static class Truth
             "throat-too-small" => port.Valve.Throat < 0.85 * port.Valve.Head,
             "throat-too-large" => port.Valve.Throat > 0.92 * port.Valve.Head,
             "bowl-too-large" => port.At(StationRole.Bowl).Section.Area > 1.20 * port.At(StationRole.Throat).Section.Area,
-            "port-speed-against-plan" => Speed(job, port) is < 60 or > 115,
+            "port-speed-against-plan" => port.Kind == PortKind.Intake && job.Engine.InletMach(port.AreaAt) > 0.6,
             "thin-metal" => port.Walls.Any(w => w.Limit is { } limit && w.Thickness < limit),
             "lazy-floor-or-corner" => Places(job, port, StationRole.ShortSide, 4.5, 6, 7.5).Any(f => f <= 0.88),
             "busy-roof" => Places(job, port, StationRole.ShortSide, 10.5, 12, 1.5).Any(f => f >= 1.10),
@@ -63,11 +63,6 @@ public static class Truth
     private static bool Unproved(MadeJob job) => !job.Looks.Calibrated && Math.Abs(job.Bench.RangeFor(job.Bench.Plates[0].Area).Factor - 1) >= 0.01;
 
     private static double Fall(MadePort port) => 1 - port.AreaAt(port.Top) / Enumerable.Range(1, 40).Max(i => port.AreaAt(port.Top * i / 40));
-
-
-    private static double Speed(MadeJob job, MadePort port) => port.Kind == PortKind.Exhaust
-        ? 80
-        : job.Engine.Piston * job.Engine.PistonSpeed / port.Stations.Min(s => s.Section.Area);
 
     private static double CamLift(MadeJob job, MadePort port) => port.Kind == PortKind.Intake ? job.Engine.IntakeLift : job.Engine.ExhaustLift;
 

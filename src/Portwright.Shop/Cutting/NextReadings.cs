@@ -34,6 +34,9 @@ public static class NextReadings
     /// <summary>Chances this near to certain need no reading.</summary>
     private const double Settled = 0.03;
 
+    /// <summary>Nor does what is as unlikely as the unlikeliest thing stated is to be wrong: nobody would act on either answer.</summary>
+    private const double Unlikely = 1 - Confidence.Stated;
+
     /// <param name="spoken">All the rules say, however unsure.</param>
     /// <param name="cuts">What could be cut next.</param>
     public static IReadOnlyList<NextReading> Of(PortSurvey port, IReadOnlyList<Finding> spoken, IReadOnlyList<NextCut> cuts)
@@ -58,7 +61,7 @@ public static class NextReadings
     }
 
     /// <summary>Share of the gain that deciding now would lose: nothing where it is settled. A measurement that is surely wrong is read again all the same.</summary>
-    private static double Undecided(double chance, FindingKind kind) => chance < Settled ? 0
+    private static double Undecided(double chance, FindingKind kind) => chance < Unlikely ? 0
         : kind == FindingKind.Measurement && chance >= Confidence.Stated ? chance
         : 1 - chance < Settled ? 0 : Math.Min(chance, 1 - chance);
 

@@ -48,6 +48,9 @@ public sealed record InletMach(PlanInFull Plan, int Intakes, Estimate? MeanArea,
     /// </summary>
     public UsualRange? ShareOfBest => MeanAtBest is { } best ? new(AreaWanted.Low / best, AreaWanted.High / best) : null;
 
+    /// <summary>True where no port on this valve brings the index within the knee.</summary>
+    public bool ValveCannot => ShareOfBest is { Low: > 1 };
+
     /// <summary>
     /// What no port on this valve mends: that the valve cannot at all, why, from which lift, and what would; or how far it goes where that is within the knee. Empty where it reaches past it, or
     /// nobody stated valve, cam or speed.
@@ -56,12 +59,12 @@ public sealed record InletMach(PlanInFull Plan, int Intakes, Estimate? MeanArea,
     {
         get
         {
-            if (NotStated.Count > 0 || Valve is not { } valve || MeanAtBest is not { } best || ShareOfBest is not { High: > 1 } share)
+            if (NotStated.Count > 0 || Valve is not { } valve || MeanAtBest is not { } best || ShareOfBest is not { High: > 1 })
             {
                 return Sentence.Empty;
             }
 
-            if (share.Low <= 1)
+            if (!ValveCannot)
             {
                 return $"This valve gives {Quantity.Ratio(IndexOf(best), 2)} at best, with {NamedLimits.BestOfWindow.Said} of its window and throat at every lift: past that a larger one, a longer cam or fewer rpm.";
             }

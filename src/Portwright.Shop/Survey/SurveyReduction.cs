@@ -86,7 +86,7 @@ internal static class SurveyReduction
         var unsure = surveyed.Where(survey.IsUnsure).Select(s => s.Name).ToList();
         return unsure.Count == 0 ? survey : survey with
         {
-            Remarks = [.. survey.Remarks, $"Say what {string.Join(" and ", unsure)} {(unsure.Count == 1 ? "is" : "are")}: throat, bowl, short side, guide or another place. Until then thin metal there stops every cut of throat and bowl."],
+            Remarks = [.. survey.Remarks, $"Say what {string.Join(" and ", unsure)} {(unsure.Count == 1 ? "is" : "are")}: throat, bowl, short side, guide or another place. Until then any thin metal found there stops every cut of throat and bowl."],
         };
     }
 

@@ -14,7 +14,7 @@ public static class SurveyWords
         BallAnswer.Working => "working",
         BallAnswer.Lazy => "lazy",
         BallAnswer.TornOff => "torn off",
-        _ => "cannot be told yet",
+        _ => "the ball alone cannot tell",
     };
 
     public static string Of(Steadiness steadiness) => steadiness switch

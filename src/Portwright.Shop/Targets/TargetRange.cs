@@ -11,8 +11,7 @@ public readonly record struct TargetRange(double Low, double High, double Vague 
 
     public static TargetRange AtLeast(double low) => new(low, double.PositiveInfinity);
 
-    /// <summary>At most some value of a range: any of it alike.</summary>
-    public static TargetRange AtMost(UsualRange edge) => new(double.NegativeInfinity, edge.Middle, edge.HalfWidth);
+    public static TargetRange AtMost(double high) => new(double.NegativeInfinity, high);
 
     public static TargetRange Exactly(double value) => new(value, value);
 

@@ -55,7 +55,7 @@ internal static class ValveTargets
         var knee = NamedLimits.InletMachKnee;
         Sentence through = inlet.Intakes > 1 ? (Sentence)$"Through {inlet.Intakes} intakes taken alike. " : Sentence.Empty;
         // Index, area and speed are one fact said three ways: it is judged once.
-        yield return new(MachTargets.Rule, $"Inlet Mach index at {Rpm(plan)}", Dimension.Ratio, TargetRange.AtMost(InletMach.Knee), inlet.Index,
+        yield return new(MachTargets.Rule, $"Inlet Mach index at {Rpm(plan)}", Dimension.Ratio, TargetRange.AtMost(InletMach.Knee.High), inlet.Index,
             $"{through}Past {knee.Said} {Term.VolumetricEfficiency} falls. It takes a mean effective area of {Quantity.Area(inlet.AreaWanted.Low).About(3) with { WithoutUnit = true }} to {Quantity.Area(inlet.AreaWanted.High).About(3)} over the event{Is(inlet)}.")
         {
             Assumed = inlet.NotStated,

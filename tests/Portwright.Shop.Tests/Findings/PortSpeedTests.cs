@@ -87,19 +87,19 @@ public sealed class PortSpeedTests
         Assert.EndsWith(" assumed).", row.Words.Us(), StringComparison.Ordinal);
     }
 
-    /// <summary>Sources put the knee anywhere from 0.5 to 0.6: an index known sharply is past it by how much of the range lies below.</summary>
+    /// <summary>A limit without a sharp line, here anywhere from 0.5 to 0.6 alike: a value known sharply is past it by how much of the range lies below.</summary>
     [Theory]
     [InlineData(0.49, 0.00)]
     [InlineData(0.525, 0.25)]
     [InlineData(0.55, 0.50)]
     [InlineData(0.59, 0.90)]
     [InlineData(0.61, 1.00)]
-    public void The_chance_of_being_past_the_knee_takes_in_its_width(double index, double chance) =>
+    public void The_chance_of_being_past_a_vague_limit_takes_in_its_width(double index, double chance) =>
         Assert.Equal(chance, Confidence.Above(Estimate.Exact(index), NamedLimits.InletMachKnee.Limits), 0.003);
 
-    /// <summary>At 0.60 against a sharp 0.6 it is even odds; against the knee's width it is not yet as good as certain.</summary>
+    /// <summary>At 0.60 against a sharp 0.6 it is even odds; against a width it is not yet as good as certain.</summary>
     [Fact]
-    public void Width_of_the_knee_and_doubt_of_the_index_add_up()
+    public void Width_of_a_limit_and_doubt_of_the_value_add_up()
     {
         var index = Estimate.Exact(0.60).With(new Contribution("sound", 0.018));
         Assert.InRange(Confidence.Above(index, NamedLimits.InletMachKnee.Limits), 0.90, 0.95);

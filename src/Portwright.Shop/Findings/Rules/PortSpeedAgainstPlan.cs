@@ -11,7 +11,7 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
 {
     public override Sentence Evidence => $"An intake swept up to its cam's lift; bore, stroke, highest speed, and the intake cam's lift and duration or its lift table stated in the engine plan.";
 
-    public override Sentence Test => $"Taylor's inlet Mach index (piston area times mean piston speed, over mean effective area while the plan's own cam holds the valve open times the speed of sound) at the plan's highest speed is past its knee. The knee is no sharp line: the chance is the mean over every place of it from {NamedLimits.InletMachKnee.Numbers} alike. The doubt takes in the sweep, the intake's warmth, and the cam's flanks where the plan states one duration alone.";
+    public override Sentence Test => $"Taylor's inlet Mach index (piston area times mean piston speed, over mean effective area while the plan's own cam holds the valve open times the speed of sound) at the plan's highest speed is past the whole of its knee, {NamedLimits.InletMachKnee.Numbers}: the knee is no sharp line, and a port within it suits its plan. The chance is that of the index, whose doubt takes in the sweep, the intake's warmth, and the cam's flanks where the plan states one duration alone.";
 
     public override Sentence ElseExplains => $"A highest speed in the plan that the engine only over-revs to; a tuned intake, whose ram carries somewhat past the knee; supercharging, which moves the power but not the knee.";
 
@@ -37,11 +37,14 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
             this,
             FindingKind.Port,
             $"At {Quantity.Turns(plan.HighestRevolutions)} the inlet Mach index is {Quantity.Of(index, Dimension.Ratio)}; volumetric efficiency falls past {NamedLimits.InletMachKnee.Said}. Mean effective area over the cam {Quantity.Of(area, Dimension.Area)}{(mach.Intakes > 1 ? $" through {mach.Intakes} intakes taken alike" : "")}, piston at {Quantity.Speed(InletMachIndex.MeanPistonSpeed(plan.Stroke.Value, plan.HighestRevolutions))} on the mean{Pinch(port)}.{end}",
-            Confidence.Above(index, InletMach.Knee),
+            Confidence.Above(index, InletMach.Knee.High),
             null,
             null,
             [.. flow.Sweeps.Select(s => s.Sweep.Id), port.Sheet.Job.Id],
-            plan.IntakeCam.Flanks.Count > 0 ? $"State the cam's other duration: its flanks are part of the doubt." : (Sentence)$"Measure the temperature in the intake at full load: it is most of the doubt.");
+            plan.IntakeCam.Flanks.Count > 0 ? $"State the cam's other duration: its flanks are part of the doubt." : (Sentence)$"Measure the temperature in the intake at full load: it is most of the doubt.")
+        {
+            Name = mach.ValveCannot ? "The valve is too small for the plan" : Name,
+        };
     }
 
     /// <summary>Mean speed of the intake stroke in the smallest section, by continuity, for the porter's eye; no test rests on it.</summary>
