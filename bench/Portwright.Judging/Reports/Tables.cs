@@ -36,10 +36,17 @@ public static class Tables
         Line($"{"said, in 100",-42}{"was so",9}{"of",9}");
         foreach (var c in rates.Calibration)
         {
-            var name = string.Create(CultureInfo.InvariantCulture, $"{c.From * 100:F0} to {c.To * 100:F0}");
-            Line($"  {name,-40}{c.Share * 100,9:F1}{c.Of,9}");
+            Line($"  {Class(c, " to "),-40}{c.Share * 100,9:F1}{c.Of,9}");
         }
+
+        Line($"");
+        Line($"{"so, in 100 of",-25}{string.Concat(rates.Calibration.Select(c => Class(c, "-").PadLeft(11)))}");
+        foreach (var rule in rates.ByRule) Line($"  {rule.Key,-23}{string.Concat(rule.Classes.Select(SoOf))}");
 
         return text.ToString();
     }
+
+    private static string Class(CalibrationRate c, string to) => string.Create(CultureInfo.InvariantCulture, $"{c.From * 100:F0}{to}{c.To * 100:F0}");
+
+    private static string SoOf(CalibrationRate c) => c.Of == 0 ? $"{"-",11}" : string.Create(CultureInfo.InvariantCulture, $"{$"{c.Share * 100:F0} of {c.Of}",11}");
 }

@@ -21,6 +21,9 @@ public sealed record FaultRate(string Fault, Size Size, int Found, int Sought, i
 /// <param name="Of">Things said, as counted.</param>
 public sealed record CalibrationRate(double From, double To, double Share, int Of);
 
+/// <summary>The same of one rule: which one is off.</summary>
+public sealed record RuleCalibration(string Key, IReadOnlyList<CalibrationRate> Classes);
+
 /// <summary>What the trial counted.</summary>
 /// <param name="AnyFalse">Share of healthy jobs with anything false above 0.9.</param>
 /// <param name="AnyCertain">Above 0.995.</param>
@@ -28,7 +31,7 @@ public sealed record CalibrationRate(double From, double To, double Share, int O
 /// <param name="Broke">Jobs on which the program gave an error instead of an answer, and the first of them.</param>
 public sealed record Rates(
     int Healthy, double AnyFalse, double AnyCertain, double AJob, IReadOnlyList<RuleRate> Rules, IReadOnlyList<FaultRate> Faults, IReadOnlyList<CalibrationRate> Calibration,
-    int Broke, string? FirstBroken)
+    IReadOnlyList<RuleCalibration> ByRule, int Broke, string? FirstBroken)
 {
     /// <summary>One job in two has one fault, drawn evenly over kinds and sizes: a guess of what comes through a door, stated so that the chances said can be held against something.</summary>
     public const double BaseRate = 0.5;
@@ -40,6 +43,7 @@ public sealed record Rates(
         ArgumentNullException.ThrowIfNull(run);
         var healthy = run.Healthy;
         var count = Math.Max(1, healthy.Count);
+        var said = Weighed(run);
         var broken = healthy.Concat(run.Faulty).Where(t => t.Broke is not null).ToList();
         return new Rates(
             healthy.Count,
@@ -48,7 +52,8 @@ public sealed record Rates(
             healthy.Sum(t => t.Said.Count(s => s.Became == Became.False && s.Chance > 0.9)) / (double)count,
             [.. RulesOn(healthy)],
             [.. FaultsOf(run.Faulty)],
-            [.. Calibrated(run)],
+            [.. Calibrated(said)],
+            [.. said.Where(s => s.Said.Chance > Bounds[0]).GroupBy(s => s.Said.Key).OrderBy(g => g.Key, StringComparer.Ordinal).Select(g => new RuleCalibration(g.Key, [.. Calibrated([.. g])]))],
             broken.Count,
             broken.FirstOrDefault() is { } first ? $"shop {first.Number}: {first.Broke}" : null);
     }
@@ -71,18 +76,22 @@ public sealed record Rates(
         group t by (t.Fault!.Name, t.Size) into g
         select new FaultRate(g.Key.Name, g.Key.Size, g.Count(t => t.Found(0.9)), g.Count(t => t.Found(0.5)), g.Count(t => t.AnyFalse(0.9)), g.Count());
 
-    private static IEnumerable<CalibrationRate> Calibrated(Run run)
+    /// <summary>What was said, each thing with its weight: every healthy job weighs alike, every faulty one alike, and the two sorts as the base rate says.</summary>
+    private static List<(Said Said, double Weight)> Weighed(Run run) =>
+    [
+        .. new[] { (Jobs: run.Healthy, Share: 1 - BaseRate), (Jobs: run.Faulty, Share: BaseRate) }
+            .Where(s => s.Jobs.Count > 0)
+            .SelectMany(s => s.Jobs.SelectMany(t => t.Said).Where(x => x.Became != Became.Fair).Select(x => (x, s.Share / s.Jobs.Count))),
+    ];
+
+    private static IEnumerable<CalibrationRate> Calibrated(IReadOnlyList<(Said Said, double Weight)> said)
     {
-        // Every healthy job weighs alike, every faulty one alike, and the two sorts as the base rate says.
-        var sorts = new[] { (run.Healthy, Share: 1 - BaseRate), (Healthy: run.Faulty, Share: BaseRate) };
-        var said = sorts.Where(s => s.Healthy.Count > 0)
-            .SelectMany(s => s.Healthy.SelectMany(t => t.Said).Where(x => x.Became != Became.Fair).Select(x => (x, Weight: s.Share / s.Healthy.Count))).ToList();
         for (var i = 0; i + 1 < Bounds.Length; i++)
         {
             var (from, to) = (Bounds[i], Bounds[i + 1]);
-            var within = said.Where(s => s.x.Chance > from && (s.x.Chance <= to)).ToList();
+            var within = said.Where(s => s.Said.Chance > from && s.Said.Chance <= to).ToList();
             var weight = within.Sum(s => s.Weight);
-            yield return new CalibrationRate(from, to, weight > 0 ? within.Where(s => s.x.Became == Became.True).Sum(s => s.Weight) / weight : double.NaN, within.Count);
+            yield return new CalibrationRate(from, to, weight > 0 ? within.Where(s => s.Said.Became == Became.True).Sum(s => s.Weight) / weight : double.NaN, within.Count);
         }
     }
 }
