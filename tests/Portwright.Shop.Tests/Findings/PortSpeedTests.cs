@@ -116,6 +116,29 @@ public sealed class PortSpeedTests
         Assert.DoesNotContain(row.Measured.Contributions, c => c.Source == "shape of the cam");
     }
 
+    /// <summary>Within the knee a port suits its plan, past it not: an index in the middle of it is as good as surely within, however small the doubt.</summary>
+    [Theory]
+    [InlineData(0.55, 0.05, TargetAnswer.Within)]
+    [InlineData(0.60, 0.50, TargetAnswer.CannotTell)]
+    [InlineData(0.66, 0.95, TargetAnswer.Over)]
+    public void Within_the_knee_no_port_is_too_small(double index, double chance, TargetAnswer answer)
+    {
+        // The index goes with engine speed at one curve and cam.
+        static (PortSurvey Survey, EngineTargets Targets) At(double speed) => Port(44, p => p with { HighestSpeed = speed });
+        var speed = 9000 * index / Index(At(9000).Targets).Measured!.Value;
+        var (survey, targets) = At(speed);
+        var row = Index(targets);
+        Assert.Equal(index, row.Measured!.Value, 6);
+        Assert.InRange(Look(survey).Confidence, chance - 0.06, chance + 0.05);
+        Assert.Equal((answer, "0.60 or less"), (row.Answer, row.WantedSaid.Us()));
+    }
+
+    /// <summary>Where no port on this valve would do, the finding is of the valve.</summary>
+    [Theory]
+    [InlineData(7000, "The port is too small for the plan")]
+    [InlineData(14000, "The valve is too small for the plan")]
+    public void What_is_too_small_is_named(double speed, string name) => Assert.Equal(name, Look(Port(45, p => p with { HighestSpeed = speed }).Survey).Name);
+
     private static Finding Look(PortSurvey survey) => Assert.Single(Catalogue.All.SelectMany(r => r.Look(survey)), f => f.Rule.Key == Key);
 
     private static EngineTarget Index(EngineTargets targets) => targets.Rows.Single(r => r.What.Us().StartsWith("Inlet Mach index", StringComparison.Ordinal));

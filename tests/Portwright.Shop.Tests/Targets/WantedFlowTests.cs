@@ -85,6 +85,8 @@ public sealed class WantedFlowTests
         Assert.Contains("This valve gives 0.55 at best, ", At(end * 0.55 / 0.6).ValvesEnd.Us(), StringComparison.Ordinal);
         Assert.True(At(end * 0.499 / 0.6).ValvesEnd.IsEmpty);
         Assert.Contains($"{Math.Round(end / 10) * 10:N0} rpm is its end", At(end * 1.001).ValvesEnd.Us(), StringComparison.Ordinal);
+        Assert.False(At(end * 0.999).ValveCannot);
+        Assert.True(At(end * 1.001).ValveCannot);
     }
 
     /// <summary>A port that flows just the wanted curve at every lift has just the index the curve is drawn for: the two rules are one.</summary>
