@@ -33,10 +33,10 @@ public static class Tables
         }
 
         Line($"");
-        Line($"{"said, in 100",-42}{"was so",9}{"of",9}");
+        Line($"{"said, in 100",-42}{"mean",9}{"was so",9}{"of",9}");
         foreach (var c in rates.Calibration)
         {
-            Line($"  {Class(c, " to "),-40}{c.Share * 100,9:F1}{c.Of,9}");
+            Line($"  {Class(c, " to "),-40}{c.Said * 100,9:F1}{c.Share * 100,9:F1}{c.Of,9}");
         }
 
         Line($"");

@@ -17,9 +17,10 @@ public sealed record RuleRate(string Key, int Half, int Nine, int Certain, int T
 public sealed record FaultRate(string Fault, Size Size, int Found, int Sought, int False, int Of);
 
 /// <summary>Of what was said with about that chance, how much was so.</summary>
+/// <param name="Said">Chance said, on the mean at the base rate.</param>
 /// <param name="Share">Happened, at the base rate.</param>
 /// <param name="Of">Things said, as counted.</param>
-public sealed record CalibrationRate(double From, double To, double Share, int Of);
+public sealed record CalibrationRate(double From, double To, double Said, double Share, int Of);
 
 /// <summary>The same of one rule: which one is off.</summary>
 public sealed record RuleCalibration(string Key, IReadOnlyList<CalibrationRate> Classes);
@@ -91,7 +92,11 @@ public sealed record Rates(
             var (from, to) = (Bounds[i], Bounds[i + 1]);
             var within = said.Where(s => s.Said.Chance > from && s.Said.Chance <= to).ToList();
             var weight = within.Sum(s => s.Weight);
-            yield return new CalibrationRate(from, to, weight > 0 ? within.Where(s => s.Said.Became == Became.True).Sum(s => s.Weight) / weight : double.NaN, within.Count);
+            yield return new CalibrationRate(
+                from, to,
+                weight > 0 ? within.Sum(s => s.Weight * s.Said.Chance!.Value) / weight : double.NaN,
+                weight > 0 ? within.Where(s => s.Said.Became == Became.True).Sum(s => s.Weight) / weight : double.NaN,
+                within.Count);
         }
     }
 }
