@@ -81,7 +81,7 @@ public sealed partial class BudgetTests(LayoutTests.DemoPorts demo, BudgetTests.
     [Fact]
     public void Every_printed_doubt_of_a_result_leads_to_its_budget()
     {
-        var without = demo.All.SelectMany(p => PortDocument.Of(p).ForThePorter().Parts.Where(part => part.Key is not ("findings" or "bench"))
+        var without = demo.All.SelectMany(p => PortDocument.ForThePorter(p).Parts.Where(part => part.Key is not ("findings" or "bench"))
             .SelectMany(part => part.Blocks.Where(b => !b.Key.StartsWith("target-", StringComparison.Ordinal)).SelectMany(b => Document.Of(b).SelectMany(s => s.Quantities).Where(q => q.Expanded > 0 && q.Budget.Length == 0).Select(q => (Block: b.Key, q.Dimension)))));
         Assert.Equal([("burette-less-sections", Dimension.Volume), ("sections", Dimension.Fraction), ("walls", Dimension.Length)],
             without.Select(w => w.Block == "volumes" ? ("burette-less-sections", w.Dimension) : (w.Block, w.Dimension)).Distinct().Order());
@@ -112,7 +112,7 @@ public sealed partial class BudgetTests(LayoutTests.DemoPorts demo, BudgetTests.
         var links = Anchor().Matches(html).Select(m => m.Groups[1].Value).Distinct().ToList();
         Assert.True(links.Count > 10, $"{links.Count} links.");
         Assert.All(links, l => Assert.Contains($"id=\"{l}\"", html, StringComparison.Ordinal));
-        Assert.DoesNotMatch(Anchor(), DocumentHtml.Render(document.ForThePorter(), Featured));
+        Assert.DoesNotMatch(Anchor(), DocumentHtml.Render(PortDocument.ForThePorter(Featured), Featured));
     }
 
     [Fact]

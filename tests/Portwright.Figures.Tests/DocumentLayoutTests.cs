@@ -76,7 +76,7 @@ public sealed class DocumentLayoutTests
     [Fact]
     public void A_swept_port_takes_two_sheets_at_most()
     {
-        var document = PortDocument.Of(Shop, new DateOnly(2026, 1, 2)).ForThePorter();
+        var document = PortDocument.ForThePorter(Shop, new DateOnly(2026, 1, 2));
         foreach (var units in Enum.GetValues<UnitSystem>())
             Assert.InRange(DocumentPaper.Pages(document, Shop, PaperSize.Of(units), units).Count, 1, 2);
     }
@@ -115,7 +115,7 @@ public sealed class DocumentLayoutTests
         Assert.Contains("The engineer's sentence.", fold.Groups[1].Value, StringComparison.Ordinal);
         Assert.DoesNotContain("A paragraph with", fold.Groups[1].Value, StringComparison.Ordinal);
         Assert.Single(Regex.Matches(DocumentHtml.Render(PortDocument.Of(Shop), Shop), "<details>"));
-        Assert.DoesNotContain("<details>", DocumentHtml.Render(PortDocument.Of(Shop).ForThePorter(), Shop), StringComparison.Ordinal);
+        Assert.DoesNotContain("<details>", DocumentHtml.Render(PortDocument.ForThePorter(Shop), Shop), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -155,7 +155,7 @@ public sealed class DocumentLayoutTests
     public void A_job_is_one_file_of_its_page_and_its_sheets()
     {
         var shop = new InventedShop();
-        var document = PortDocument.Of(Shop).ForThePorter();
+        var document = PortDocument.ForThePorter(Shop);
         var job = JobPageDocument.Of(shop.Bench.Ledger, shop.Bench.JobId, [shop.AtCut()], new DateOnly(2026, 1, 2));
         var pages = DocumentPaper.Bound([(job, null), (document, Shop)], PaperSize.A4, UnitSystem.Si);
         Assert.Equal(1 + DocumentPaper.Pages(document, Shop, PaperSize.A4, UnitSystem.Si).Count, pages.Count);

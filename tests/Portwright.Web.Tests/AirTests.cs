@@ -86,8 +86,7 @@ public sealed class AirTests(Chromium chromium, AirTests.DemoPorts demo) : IClas
             await page.Locator(".cross [data-key='bearing-9']:visible").ClickAsync();
             Assert.Contains("cylinder-wall side", await page.Locator("[data-place-words]").TextContentAsync(), StringComparison.Ordinal);
             await page.FillAsync("#f-thickness", ".171");
-            await page.Keyboard.PressAsync("Enter");
-            await page.WaitForFunctionAsync("() => document.querySelector('#f-thickness')?.value === '' && document.readyState === 'complete'");
+            await page.Leads(() => page.Keyboard.PressAsync("Enter"));
             var wall = Assert.Single(Walls().Skip(before));
             Assert.Equal(9, wall.Bearing);
             Assert.Equal(Station("D"), wall.Station);
@@ -126,14 +125,12 @@ public sealed class AirTests(Chromium chromium, AirTests.DemoPorts demo) : IClas
         var page = await chromium.Page(390, 844);
         await page.GotoAsync($"{Air}?station=D&show=flags");
         await page.Locator(".cross [data-key='bearing-6']:visible").ClickAsync();
-        await page.RunAndWaitForResponseAsync(() => page.Locator(".steady button").First.ClickAsync(), Shown);
-        await page.WaitForLoadStateAsync(LoadState.Load);
+        await page.Leads(() => page.Locator(".steady button").First.ClickAsync());
         var flag = _workbench.Read(j => Ledger.Of(j.ReadJob(DemoShop.Job)).All<FlagReading>()[^1]);
         foreach (var (name, type, bytes) in new[] { ("floor.png", "image/png", png), ("floor.mp4", "video/mp4", clip) })
         {
             await page.Locator("details.more summary", new() { HasText = "As held" }).ClickAsync();
-            await page.RunAndWaitForResponseAsync(() => page.SetInputFilesAsync($"#photo-{flag.Id:N}", new FilePayload { Name = name, MimeType = type, Buffer = bytes }), Shown);
-            await page.WaitForLoadStateAsync(LoadState.Load);
+            await page.Leads(() => page.SetInputFilesAsync($"#photo-{flag.Id:N}", new FilePayload { Name = name, MimeType = type, Buffer = bytes }));
             Assert.Contains("station=D", page.Url, StringComparison.Ordinal);
         }
 
@@ -149,6 +146,7 @@ public sealed class AirTests(Chromium chromium, AirTests.DemoPorts demo) : IClas
         var page = await chromium.Page();
         await page.GotoAsync($"{Air}?station=D&show=balls");
         await page.Locator(".cross [data-key='bearing-6']:visible").ClickAsync();
+        await page.WaitForFunctionAsync("() => document.activeElement?.id === 'f-reading'");
         await page.Keyboard.TypeAsync("eighty");
         await page.Keyboard.PressAsync("Enter");
         await page.GetByRole(AriaRole.Alert).WaitForAsync();
@@ -188,12 +186,8 @@ public sealed class AirTests(Chromium chromium, AirTests.DemoPorts demo) : IClas
         // A hand types once the box stands ready.
         await page.WaitForFunctionAsync("() => document.activeElement?.id === 'f-reading'");
         await page.Keyboard.TypeAsync(text);
-        await page.RunAndWaitForResponseAsync(() => page.Keyboard.PressAsync("Enter"), Shown);
-        await page.WaitForLoadStateAsync(LoadState.Load);
+        await page.Leads(() => page.Keyboard.PressAsync("Enter"));
     }
-
-    /// <summary>The page itself came back.</summary>
-    private static bool Shown(IResponse answer) => answer.Request.Method == "GET" && answer.Url.Contains("/air", StringComparison.Ordinal);
 
     private Guid Station(string letter) =>
         _workbench.Read(j => Ledger.Of(j.ReadJob(DemoShop.Job)).All<Station>().First(s => s.Fact.Port == DemoShop.Featured && s.Fact.Letter == letter)).Id;

@@ -98,8 +98,7 @@ public sealed class ImportTests(Chromium chromium)
         var page = await chromium.Page();
         await page.GotoAsync($"{workbench.Url}/import");
         await page.SetInputFilesAsync("#file", new FilePayload { Name = name, MimeType = "text/csv", Buffer = Encoding.UTF8.GetBytes(content) });
-        await page.ClickAsync("main button.main");
-        await page.WaitForLoadStateAsync(LoadState.Load);
+        await page.Leads(() => page.ClickAsync("main button.main"));
         return page;
     }
 }

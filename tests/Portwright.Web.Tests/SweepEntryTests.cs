@@ -6,6 +6,8 @@ namespace Portwright.Web.Tests;
 [Collection("browser")]
 public sealed class SweepEntryTests(Chromium chromium, StandingWorkbench standing, ITestOutputHelper output)
 {
+    private const string TwoAreRead = "() => [...document.querySelectorAll('[data-jump] .read')].filter(e => /\\d/.test(e.textContent)).length === 2";
+
     [Fact]
     public async Task A_whole_sweep_is_recorded_by_keyboard_alone()
     {
@@ -124,11 +126,46 @@ public sealed class SweepEntryTests(Chromium chromium, StandingWorkbench standin
         await bench.Page.Locator("[data-jump] .read", new() { HasTextRegex = new("\\d") }).First.WaitForAsync();
         workbench.Kill();
         await workbench.Start();
-        await bench.Page.WaitForFunctionAsync("() => document.documentElement.dataset.line !== 'down'", null, new() { Timeout = 30_000 });
-        await bench.Page.WaitForFunctionAsync("() => document.activeElement?.id === 'reading'");
+        await bench.Page.WaitForFunctionAsync("() => document.documentElement.dataset.line !== 'down'");
         await bench.Type("37.0");
         await bench.WaitUntilSaved();
-        await bench.Page.WaitForFunctionAsync("() => [...document.querySelectorAll('[data-jump] .read')].filter(e => /\\d/.test(e.textContent)).length === 2");
+        await bench.Page.WaitForFunctionAsync(TwoAreRead);
+    }
+
+    [Fact]
+    public async Task A_picture_asked_for_before_a_reading_was_saved_does_not_come_to_stand_over_it()
+    {
+        using var workbench = new RunningWorkbench();
+        var seed = Seed.Put(workbench.Data);
+        await workbench.Start();
+        var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
+        await bench.Type("21.4");
+        await bench.Page.Locator("[data-jump] .read", new() { HasTextRegex = new("\\d") }).First.WaitForAsync();
+        TaskCompletionSource asked = new(), came = new(), next = new();
+        await bench.Page.RouteAsync($"**/sweep/{seed.Sweep}", async r =>
+        {
+            if (asked.TrySetResult())
+            {
+                // Worked out before the second reading, and held until another was asked for, or plainly is not before this one has come.
+                var old = await r.FetchAsync();
+                await bench.Type("37.0");
+                await bench.WaitUntilSaved();
+                await Task.WhenAny(next.Task, Task.Delay(2000));
+                await r.FulfillAsync(new() { Response = old });
+                came.SetResult();
+                return;
+            }
+
+            var fresh = await r.FetchAsync();
+            await r.FulfillAsync(new() { Response = fresh });
+            next.TrySetResult();
+        });
+        workbench.Kill();
+        await workbench.Start();
+        await came.Task;
+        // Time for the old one to be drawn, where it is drawn last.
+        await Task.Delay(1000);
+        await bench.Page.WaitForFunctionAsync(TwoAreRead);
     }
 
     [Fact]

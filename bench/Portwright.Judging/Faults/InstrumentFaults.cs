@@ -1,6 +1,7 @@
 using Portwright.Judging.Ports;
 using Portwright.Judging.Shops;
 using Portwright.Shop.Record;
+using Portwright.Shop.Sections;
 using Portwright.Shop.Units;
 
 namespace Portwright.Judging.Faults;
@@ -38,9 +39,15 @@ public sealed class SectionMistyped() : Fault(
         // Only such slips as leave a section: corners must go in.
         var radius = section.Form == SectionForm.Rectangle ? section.Readings[2].Si(Dimension.Length) : section.CornerRadii?[0].Si(Dimension.Length) ?? 0;
         var width = section.Form == SectionForm.Widths ? section.Readings[1] : section.Readings[0];
-        var wrong = Wrong(width, radius).MinBy(s => Math.Abs(Math.Log(Math.Abs(s.Value / width.Value - 1) / wanted)))!;
-        book.Mistype<Section>(id, s => s with { Readings = [.. s.Readings.Select(r => r == width ? wrong : r)] });
+        // Of all such slips the one that moves the area nearest to what is wanted: a width of many moves it little.
+        var wrong = Wrong(width, radius).Select(w => section with { Readings = [.. section.Readings.Select(r => r == width ? w : r)] })
+            .Select(s => (Section: s, Off: Off(s, section))).Where(s => s.Off > 0)
+            .MinBy(s => Math.Abs(Math.Log(s.Off / wanted))).Section;
+        book.Mistype<Section>(id, _ => wrong);
     }
+
+    /// <summary>Share by which the area is moved; nothing where the slip leaves no section.</summary>
+    private static double Off(Section wrong, Section right) => SectionShape.Of(wrong, out _) is { } moved && SectionShape.Of(right, out _) is { } was ? Math.Abs(moved.Area / was.Area - 1) : 0;
 
     /// <summary>Slips of a digit, and a digit read for its neighbour.</summary>
     private static IEnumerable<Typed> Wrong(Typed width, double radius)

@@ -40,14 +40,14 @@ internal static class DemoCommand
                 record.Read();
                 var reductions = new Reductions(record.Ledger);
                 var kept = new KeptRuns(folder);
-                new DocumentPage(output, units).Write(PortDocument.Of(PortAtCut.Of(reductions, DemoShop.Featured, null, kept)).ForThePorter());
+                new DocumentPage(output, units).Write(PortDocument.ForThePorter(PortAtCut.Of(reductions, DemoShop.Featured, null, kept)));
                 page.Line();
                 page.Paragraph(added == 0 ? "The demo shop was here already; nothing was added." : $"The demo shop, all of it invented: {added} entries.");
                 page.Pair("record", folder);
                 if (!parsed.GetValue(noEngine)) Engine(page, EngineChoice.Of(reductions, DemoShop.Job), reductions, kept, units, parsed.InvocationConfiguration.Error);
                 var pdf = Path.Combine(folder, "port-sheet-intake-2.pdf");
                 var featured = PortAtCut.Of(reductions, DemoShop.Featured, null, kept);
-                SheetFiles.Write(SheetFile.Pdf, pdf, featured, PortDocument.Of(featured, DateOnly.FromDateTime(DateTime.Now)).ForThePorter(), units);
+                SheetFiles.Write(SheetFile.Pdf, pdf, featured, PortDocument.ForThePorter(featured, DateOnly.FromDateTime(DateTime.Now)), units);
                 page.Pair("port sheet as PDF", pdf);
             }
             return parsed.GetValue(noServe) ? ExitCode.Done : ServeCommand.Run(folder, parsed.GetValue(port), units, output);

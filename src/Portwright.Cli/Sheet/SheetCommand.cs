@@ -58,8 +58,8 @@ internal static class SheetCommand
             RecordVerb.Warn(parsed, record);
             var output = parsed.InvocationConfiguration.Output;
             var (asJson, whole) = (parsed.GetValue(json), parsed.GetValue(full));
-            var document = PortDocument.Of(known, DateOnly.FromDateTime(DateTime.Now), asJson ? BudgetDetail.Whole : BudgetDetail.Main);
-            var shown = whole ? document : document.ForThePorter();
+            var today = DateOnly.FromDateTime(DateTime.Now);
+            var shown = whole ? PortDocument.Of(known, today) : PortDocument.ForThePorter(known, today);
             var written = files.Select(f => (f.File, Path: parsed.GetValue(f.Option))).Where(f => f.Path is not null).ToList();
             foreach (var (file, path) in written)
             {
@@ -67,7 +67,7 @@ internal static class SheetCommand
                 if (!asJson) new Page(output).Paragraph($"Written: {Path.GetFullPath(path!)}");
             }
 
-            if (asJson) DocumentJson.Write(output, document, record.LeftOut);
+            if (asJson) DocumentJson.Write(output, PortDocument.Of(known, today, BudgetDetail.Whole), record.LeftOut);
             else if (written.Count == 0) new DocumentPage(output, units).Write(shown);
             return ExitCode.Done;
         });

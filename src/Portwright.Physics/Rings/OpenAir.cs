@@ -9,6 +9,7 @@ internal sealed class OpenAir
     private readonly Kriging _kriging;
     private readonly int[] _blockOf;
     private readonly double[] _x, _y;
+    private readonly double[][] _between;
 
     public OpenAir(SectionCells cells, Kriging kriging)
     {
@@ -17,6 +18,7 @@ internal sealed class OpenAir
         static int Part(double share) => Math.Min(Across - 1, (int)(Across * share));
         _blockOf = [.. cells.X.Select((px, c) => Part((px - left) / width) + Across * Part((cells.Y[c] - bottom) / height))];
         (_x, _y) = (Middles(cells.X), Middles(cells.Y));
+        _between = Between();
     }
 
     /// <summary>Variance of a sum, in units of the variance of the core speed.</summary>
@@ -27,7 +29,10 @@ internal sealed class OpenAir
         var own = 0.0;
         for (var p = 0; p < sums.Length; p++)
         {
-            if (sums[p] != 0) own += sums[p] * Own(sums, _x[p], _y[p]);
+            if (sums[p] == 0) continue;
+            var (with, row) = (0.0, _between[p]);
+            for (var q = 0; q < sums.Length; q++) with += sums[q] * row[q];
+            own += sums[p] * with;
         }
         var whole = sums.Sum();
         return Math.Max(0, _kriging.Covariance(own, correlations, whole, correlations, whole));
@@ -79,6 +84,17 @@ internal sealed class OpenAir
             if (sums[q] != 0) own += sums[q] * _kriging.Correlation(px - _x[q], py - _y[q]);
         }
         return own;
+    }
+
+    /// <summary>Correlations of the blocks with each other: the same for every sum.</summary>
+    private double[][] Between()
+    {
+        var between = Array.ConvertAll(_x, _ => new double[_x.Length]);
+        for (var p = 0; p < _x.Length; p++)
+        {
+            for (var q = 0; q <= p; q++) between[p][q] = between[q][p] = _kriging.Correlation(_x[p] - _x[q], _y[p] - _y[q]);
+        }
+        return between;
     }
 
     private double[] Middles(double[] of)

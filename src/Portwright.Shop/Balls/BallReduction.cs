@@ -105,15 +105,27 @@ internal static class BallReduction
             : place with { Point = point, Air = air, PublishedDue = BallLoss.Expected(air, bench.Calibration) };
     }
 
-    /// <summary>Fall of one reading against the references around it.</summary>
+    /// <summary>Fall of one reading against the references around it: all that were read in a row without the ball, before and after.</summary>
     private static (Estimate Fall, double Reference) FallAt(int order, List<(Kept<BallReading> Reading, Estimate Area)> areas, string name)
     {
-        var before = areas.FindLastIndex(order, a => a.Reading.Fact.Station is null);
-        var after = areas.FindIndex(order, a => a.Reading.Fact.Station is null);
-        return before >= 0 && after >= 0
-            ? (BallResponse.MeasuredFall(areas[before].Area, areas[after].Area, areas[order].Area, name, (double)(order - before) / (after - before)),
-                (areas[before].Area.Value + areas[after].Area.Value) / 2)
-            : (BallResponse.MeasuredFall(areas[Math.Max(before, after)].Area, null, areas[order].Area, name), areas[Math.Max(before, after)].Area.Value);
+        var before = InARow(areas, areas.FindLastIndex(order, a => a.Reading.Fact.Station is null), -1);
+        var after = InARow(areas, areas.FindIndex(order, a => a.Reading.Fact.Station is null), 1);
+        return before is { } b && after is { } a
+            ? (BallResponse.MeasuredFall(b.Area, a.Area, areas[order].Area, name, (order - b.Middle) / (a.Middle - b.Middle)), (b.Area.Value + a.Area.Value) / 2)
+            : ((before ?? after) is { } one ? BallResponse.MeasuredFall(one.Area, null, areas[order].Area, name) : throw new InvalidOperationException("A check has a reading without the ball."),
+                (before ?? after)!.Value.Area.Value);
+    }
+
+    /// <summary>The readings without the ball from one on, their mean and where they stand on the mean; null where there is none.</summary>
+    private static (Estimate Area, double Middle)? InARow(List<(Kept<BallReading> Reading, Estimate Area)> areas, int from, int way)
+    {
+        List<int> row = [];
+        for (var i = from; i >= 0 && i < areas.Count && areas[i].Reading.Fact.Station is null; i += way)
+        {
+            row.Add(i);
+        }
+
+        return row.Count == 0 ? null : (Estimate.Mean([.. row.Select(i => areas[i].Area)]), row.Average());
     }
 
     /// <summary>A ball held at a bearing touches the wall there.</summary>

@@ -60,6 +60,9 @@ internal static class BallsTogether
         })],
     };
 
+    /// <summary>Names the round a check belongs to: what its places share, checks of the same ball on the same bench share.</summary>
+    internal static string RoundOf(ReducedBallCheck check) => KeyOf(check).ToString();
+
     private static (Guid Bench, double Millimetres, bool AfterPipe) KeyOf(ReducedBallCheck check) =>
         (check.Check.Fact.Setting.Bench, Math.Round(check.Check.Fact.Ball.Si(Dimension.Length) * 1e3, 2), check.AfterPipe);
 }

@@ -43,7 +43,8 @@ public sealed record MeterFactor(
     /// The factor of a range when something was read: its latest calibration before that (<see cref="BenchMoment"/> says what comes before
     /// within a day), else the first one after it, with the meter's own accuracy left in the doubt, else 1 with the bench card's accuracy.
     /// </summary>
-    public static MeterFactor At(BenchMoment when, Kept<BenchCard> bench, RangeCard range, Ledger ledger)
+    /// <param name="withLeak">True: what leaked is left in, for a flow in which it is left as well.</param>
+    public static MeterFactor At(BenchMoment when, Kept<BenchCard> bench, RangeCard range, Ledger ledger, bool withLeak = false)
     {
         var calibrations = Calibrated.Of(ledger, bench, range.Name);
         // Of the same day and no place in its order: the day's calibration holds for all of it.
@@ -57,7 +58,7 @@ public sealed record MeterFactor(
         MeterFactor fitted;
         try
         {
-            fitted = Carried(Fit(applies.Calibration, bench), applies, bench, range);
+            fitted = Carried(Fit(applies.Calibration, bench, withLeak), applies, bench, range);
         }
         catch (ArgumentException trouble)
         {
@@ -106,8 +107,9 @@ public sealed record MeterFactor(
     }
 
     /// <summary>Fits the factor of one calibration.</summary>
+    /// <param name="withLeak">True: what leaked counts as flow of the plate, and nothing is doubted for it.</param>
     /// <exception cref="ArgumentException">A reading names a plate or range that is not on the bench card, or cannot be an air flow.</exception>
-    public static MeterFactor Fit(Kept<Calibration> calibration, Kept<BenchCard> bench)
+    public static MeterFactor Fit(Kept<Calibration> calibration, Kept<BenchCard> bench, bool withLeak = false)
     {
         var doubt = bench.Fact.Doubt;
         var fact = calibration.Fact;
@@ -116,7 +118,7 @@ public sealed record MeterFactor(
             throw new ArgumentException($"The calibration of range {fact.Range} on {fact.Date:yyyy-MM-dd} has no reading.");
         }
 
-        var leak = fact.Leak is { } read
+        var leak = !withLeak && fact.Leak is { } read
             ? PlateArea.Measure(read, fact.Air, bench, Estimate.Exact(1), null, $"{Sources.CalibrationOf(calibration.Id)} leak")
             : null;
         var each = fact.Readings.Select((r, i) => PlateFactor(r, fact, leak, bench, $"{Sources.CalibrationOf(calibration.Id)} reading {i}")).ToArray();
@@ -129,7 +131,7 @@ public sealed record MeterFactor(
             scatter.DegreesOfFreedom,
             ContributionKind.Calibration));
         double[] values = [.. each.Select(f => f.Value)];
-        return leak is not null
+        return leak is not null || withLeak
             ? new MeterFactor(factor, values, calibration, [])
             : new MeterFactor(
                 factor.With(new Contribution(

@@ -14,6 +14,12 @@ public sealed record Morning(
     Estimate? LeakArea,
     IReadOnlyList<string> Remarks)
 {
+    /// <summary>Each plate read and whatever leaked beside it.</summary>
+    internal IReadOnlyList<PlateTotal> Totals { get; private init; } = [];
+
+    /// <summary>What the leak test shows; null where it was not made.</summary>
+    internal LeakShown? Leak { get; private init; }
+
     /// <summary>One check, each plate and the leak; what cannot be an air flow is left out with a remark.</summary>
     /// <param name="factors">Whose factors are used: those that held when something else was read; null: those that held when the check was made.</param>
     public static Morning Measure(Kept<MorningCheck> check, Kept<BenchCard> bench, Ledger ledger, BenchMoment? factors = null)
@@ -22,9 +28,10 @@ public sealed record Morning(
         ArgumentNullException.ThrowIfNull(bench);
         var when = BenchMoment.Of(ledger, check);
         var remarks = new List<string>();
-        Estimate Factor(string range) => bench.Fact.RangeNamed(range) is { } card
-            ? MeterFactor.At(factors ?? when, bench, card, ledger).Factor
-            : Estimate.Exact(1);
+        MeterFactor Of(string range, bool withLeak) => bench.Fact.RangeNamed(range) is { } card
+            ? MeterFactor.At(factors ?? when, bench, card, ledger, withLeak)
+            : new MeterFactor(Estimate.Exact(1), [], null, []);
+        Estimate Factor(string range) => Of(range, withLeak: false).Factor;
 
         T? Read<T>(string what, Func<T> measure)
             where T : class
@@ -41,18 +48,28 @@ public sealed record Morning(
         }
 
         var leak = check.Fact.Leak is { } read
-            ? Read($"The leak test ({read.Reading.Text})", () => Leak(read, check, bench, Factor(read.Range)))
+            ? Read($"The leak test ({read.Reading.Text})", () => LeakOf(read, check, bench, Factor(read.Range)))
             : null;
-        var ratios = check.Fact.Plates
-            .Select((p, i) => (p.Plate, p.Range, Ratio: Read($"Plate {p.Plate} ({p.Reading.Text})", () => RatioOf(p, i, check, bench, Factor(p.Range), leak))))
-            .Where(p => p.Ratio is not null)
-            .GroupBy(p => (Plate: p.Plate.ToUpperInvariant(), Range: p.Range.ToUpperInvariant()))
-            .Select(g => (g.First().Plate, g.First().Range, Together([.. g.Select(p => p.Ratio!)], $"{g.Key.Plate} on {g.Key.Range}", check, bench)))
-            .ToList();
-        return new Morning(check, when, ratios, leak, remarks);
+        IReadOnlyList<(string Plate, string Range, Estimate Ratio)> Ratios(Func<string, Estimate> factor, Estimate? takenOff) =>
+        [
+            .. check.Fact.Plates
+                .Select((p, i) => (p.Plate, p.Range, Ratio: Read($"Plate {p.Plate} ({p.Reading.Text})", () => RatioOf(p, i, check, bench, factor(p.Range), takenOff))))
+                .Where(p => p.Ratio is not null)
+                .GroupBy(p => (Plate: p.Plate.ToUpperInvariant(), Range: p.Range.ToUpperInvariant()))
+                .Select(g => (g.First().Plate, g.First().Range, Together([.. g.Select(p => p.Ratio!)], $"{g.Key.Plate} on {g.Key.Range}", check, bench))),
+        ];
+        var ratios = Ratios(Factor, leak);
+        string[] said = [.. remarks];
+        PlateTotal Total((string Plate, string Range, Estimate Ratio) p) =>
+            new(p.Plate, p.Range, bench.Fact.Plates.First(c => c.Name.Equals(p.Plate, StringComparison.OrdinalIgnoreCase)).EffectiveArea, p.Ratio, Of(p.Range, withLeak: true));
+        return new Morning(check, when, ratios, leak, said)
+        {
+            Totals = [.. Ratios(r => Of(r, withLeak: true).Factor, null).Select(Total)],
+            Leak = leak is null ? null : PlateArea.Leak(check.Fact.Leak!, check.Fact.Air, bench, Factor(check.Fact.Leak!.Range)),
+        };
     }
 
-    private static Estimate Leak(PlateReading reading, Kept<MorningCheck> check, Kept<BenchCard> bench, Estimate factor)
+    private static Estimate LeakOf(PlateReading reading, Kept<MorningCheck> check, Kept<BenchCard> bench, Estimate factor)
     {
         var leak = PlateArea.Measure(reading, check.Fact.Air, bench, factor, null, $"leak of check {check.Id:N}");
         return leak.With(new Contribution(Sources.Leak(check.Id), leak.Value * bench.Fact.Doubt.Leak, double.PositiveInfinity, ContributionKind.Leak));

@@ -25,9 +25,6 @@ public static class NextReadings
     /// <summary>Chance that a wall nobody sounded is too thin to cut; judgement, no source.</summary>
     public const double ThinUnsounded = 0.15;
 
-    /// <summary>Minutes to sound one place; common practice, no source.</summary>
-    public const double MinutesToSound = 1;
-
     /// <summary>Where no cut is in sight a measurement that is wrong is counted as this share of the mean flow; judgement.</summary>
     public const double WithoutACut = 0.01;
 
@@ -48,7 +45,7 @@ public static class NextReadings
         IEnumerable<NextReading> readings =
         [
             .. cuts.Where(c => !c.Suggestion.SoundFirst.IsEmpty).Select(c => new NextReading(
-                c.Suggestion.SoundFirst, MinutesToSound, $"The cut for \"{c.Finding.Title}\" waits on it.", ThinUnsounded * c.Worth)),
+                c.Suggestion.SoundFirst, BenchMinutes.OneReading, $"The cut for \"{c.Finding.Title}\" waits on it.", ThinUnsounded * c.Worth)),
             .. spoken.Where(f => !f.NextObservation.IsEmpty && f.Kind != FindingKind.Stop).Select(f => new NextReading(
                 f.NextObservation, f.Minutes, Changes(f), Undecided(f.Confidence, f.Kind) * (f.Suggestion is { Pays: true, Gain.Value: var gain } ? gain : most))),
         ];

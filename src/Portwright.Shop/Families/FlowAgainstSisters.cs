@@ -10,6 +10,7 @@ namespace Portwright.Shop.Families;
 /// <param name="Own">Logarithm of the port's effective area at each.</param>
 /// <param name="Shape">What is left at each lift after the sisters' middle and the port's own level are taken off.</param>
 /// <param name="Level">The port's level over its sisters' middle.</param>
+/// <param name="LevelDoubt">What of it the port's own set-up may have made.</param>
 /// <param name="LevelFamily">What levels its sisters show.</param>
 /// <param name="ShapeFamily">What a sound port's shape may be off at each lift.</param>
 /// <param name="Middle">Middle of the sisters' logarithms at each lift.</param>
@@ -20,6 +21,7 @@ public sealed record FlowAgainstSisters(
     IReadOnlyList<double> Own,
     IReadOnlyList<double> Shape,
     double Level,
+    double LevelDoubt,
     Family LevelFamily,
     IReadOnlyList<Family> ShapeFamily,
     IReadOnlyList<double> Middle,
@@ -51,7 +53,7 @@ public sealed record FlowAgainstSisters(
     public static FlowAgainstSisters? Of(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        return port.Sheet.Flow is not { } flow ? null : port.Remembered(() => new Known(Of(flow.Curve, SweptLike(port, flow)))).Value;
+        return port.Sheet.Flow is not { } flow ? null : port.Remembered(() => new Known(Of(flow.Curve, Card(flow.Sweeps[^1]), SweptLike(port, flow)))).Value;
     }
 
     /// <summary>One sweep of the cut against its sisters and the port's other sweeps: a slip of the pen is in one sweep, not in the port.</summary>
@@ -61,13 +63,15 @@ public sealed record FlowAgainstSisters(
         ArgumentNullException.ThrowIfNull(sweep);
         return port.Sheet.Flow is not { } flow ? null
             : flow.Sweeps.Count == 1 ? Of(port)
-            : Of(sweep.Curve, [.. SweptLike(port, flow), .. flow.Sweeps.Where(s => s != sweep).Select(s => s.Curve)]);
+            : Of(sweep.Curve, Card(sweep), [.. SweptLike(port, flow), .. flow.Sweeps.Where(s => s != sweep).Select(s => s.Curve)]);
     }
 
     private static FlowCurve[] SweptLike(PortSurvey port, CutFlow flow) =>
         [.. port.Sisters.Select(s => s.Sheet.Flow).OfType<CutFlow>().Where(f => f.Fitting == flow.Fitting).Select(f => f.Curve)];
 
-    private static FlowAgainstSisters? Of(FlowCurve curve, FlowCurve[] alike)
+    private static double Card(ReducedSweep sweep) => sweep.Bench.Fact.Doubt.RepeatScatter;
+
+    private static FlowAgainstSisters? Of(FlowCurve curve, double repeatScatter, FlowCurve[] alike)
     {
         alike = [.. alike.Where(c => c.Points.Count >= FewestLifts)];
         LiftPoint[] points = [.. curve.Flowing];
@@ -80,7 +84,7 @@ public sealed record FlowAgainstSisters(
         }
 
         double[] own = [.. points.Select(p => Math.Log(p.EffectiveArea.Value))];
-        double[] shapeDoubts = [.. points.Select(LiftDoubt.Of)];
+        double[] shapeDoubts = [.. points.Select(p => LiftDoubt.Of(p, repeatScatter))];
         double[][] sisters = [.. alike.Select(s => points.Select(p => Math.Log(s.BareAreaAt(p.Lift)!.Value)).ToArray())];
         double[] middle = [.. points.Select((_, k) => Family.Median([.. sisters.Select(s => s[k])]))];
         double[] over = [.. own.Zip(middle, (a, m) => a - m)];
@@ -88,12 +92,14 @@ public sealed record FlowAgainstSisters(
         var level = Family.Median(over);
         double[] levels = [.. sistersOver.Select(s => Family.Median(s))];
         double[] shape = [.. over.Select(o => o - level)];
+        var levelDoubt = SetUpDoubt(points);
         return new FlowAgainstSisters(
             [.. points.Select(p => p.Lift)],
             own,
             shape,
             level,
-            Family.Of(levels, UsualLevel, UsualLevelDegrees).AtLeast(LevelDoubt(points)),
+            levelDoubt,
+            Family.Of(levels, UsualLevel, UsualLevelDegrees).AtLeast(levelDoubt),
             [.. points.Select((_, k) => Family.Of(
                 [.. sistersOver.Select((s, j) => s[k] - levels[j])],
                 Math.Sqrt(UsualShape * UsualShape + shapeDoubts[k] * shapeDoubts[k]),
@@ -104,7 +110,7 @@ public sealed record FlowAgainstSisters(
     }
 
     /// <summary>What the port's level owes to its own set-up, as a share.</summary>
-    private static double LevelDoubt(LiftPoint[] points) => points.Average(p =>
+    private static double SetUpDoubt(LiftPoint[] points) => points.Average(p =>
         Math.Sqrt(p.EffectiveArea.Contributions.Where(c => c.Kind == ContributionKind.SetUp).Sum(c => c.Amount * c.Amount)) / p.EffectiveArea.Value);
 
     /// <summary>A null remembered as well.</summary>

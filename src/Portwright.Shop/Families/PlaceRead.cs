@@ -23,7 +23,13 @@ public sealed record PlaceRead(
     public const double SamePlace = 0.5;
 
     /// <summary>Likelihood ratio of a step of the local speed against a place as sound ports show it.</summary>
-    public double Ratio(Step step) => Said.Ratio(Usual, Spread, step);
+    public double Ratio(Step step) => Said.Ratio(Usual, Spread, step, Beside);
+
+    /// <summary>The same where sound places of the kind are faster by so much.</summary>
+    public double Ratio(Step step, double faster) => Said.Ratio(Usual + faster, Spread, step, Beside);
+
+    /// <summary>What the places beside it say of a step here.</summary>
+    internal Beside Beside { get; init; }
 
     /// <summary>Likelihood ratio of one instrument being wrong here.</summary>
     public double Contradiction => Said.Contradiction(Usual, Spread);
@@ -32,24 +38,39 @@ public sealed record PlaceRead(
     public static IReadOnlyList<PlaceRead> AllOf(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        return port.Remembered(() => (IReadOnlyList<PlaceRead>)[.. port.Stations.SelectMany(s => Of(port, s))]);
+        return port.Remembered(() => (IReadOnlyList<PlaceRead>)[.. ByItself(port).Select(place => Against(place, Together(port).Of(place)))]);
     }
 
-    private static IEnumerable<PlaceRead> Of(PortSurvey port, SurveyedStation station)
+    /// <summary>The same place where another of the port is not taken for sound: what that one shows is left out.</summary>
+    public PlaceRead NotKnowing(PortSurvey port, PlaceRead other)
     {
-        var open = port.InTheBend.Contains(station) ? SharedFactor.InTheBend : SharedFactor.AheadOfTheBend;
-        foreach (var alone in ByItself(port, station))
-        {
-            var (usual, spread, sisters) = Usually(port, alone, open);
-            yield return alone with { Usual = usual, Spread = spread, Sisters = sisters };
-        }
+        ArgumentNullException.ThrowIfNull(other);
+        PlaceRead Alone(PlaceRead place) => ByItself(port).First(p => p.Station == place.Station && p.Bearing == place.Bearing);
+        return Against(Alone(this), Together(port).Of(Alone(this), Alone(other)));
     }
 
-    /// <summary>The places of a station by their own readings, not yet held against any sister's: worked out once a port, for each of its sisters asks.</summary>
-    private static IEnumerable<PlaceRead> ByItself(PortSurvey port, SurveyedStation station) =>
-        port.Remembered(() => port.Stations.SelectMany(s => Alone(s, port.BallChecks)).ToLookup(p => p.Station.Station.Id))[station.Station.Id];
+    private static PlacesTogether Together(PortSurvey port) => port.Remembered(() => new PlacesTogether(port, ByItself));
 
-    private static IEnumerable<PlaceRead> Alone(SurveyedStation station, IReadOnlyList<ReducedBallCheck> checks)
+    /// <summary>A place against what all else that was read says of it: what probe and ball have in common is the air, the rest each one's own.</summary>
+    private static PlaceRead Against(PlaceRead place, PlacesTogether.Expected sound)
+    {
+        var common = Math.Clamp(sound.Both, Narrowest * Narrowest, Math.Max(Narrowest * Narrowest, Math.Min(sound.ProbeVariance, sound.BallVariance)));
+        (double, double)? probe = place.Air?.OverEven is { Value: > 0 } over
+            ? (Math.Log(over.Value), Math.Sqrt(over.StandardUncertainty / over.Value * (over.StandardUncertainty / over.Value) + Math.Max(0, sound.ProbeVariance - common)))
+            : null;
+        (double Fall, double Doubt, double Due, double DueDoubt)? ball = place.Ball is { } held && BallsTogether.Word(held, 3 * (sound.Ball - sound.Probe), 0) is { } word
+            ? word with { DueDoubt = 3 * Math.Sqrt(Math.Max(0, sound.BallVariance - common)) }
+            : null;
+        return place with { Said = AirLikelihood.Of(probe, ball), Usual = sound.Probe, Spread = Math.Sqrt(common), Sisters = sound.Sisters, Beside = sound.Beside };
+    }
+
+    /// <summary>No sound place is known closer than this; our own choice.</summary>
+    private const double Narrowest = 0.02;
+
+    /// <summary>The places of a port by their own readings, not yet held against any other: worked out once a port, for each of its sisters asks.</summary>
+    private static List<PlaceRead> ByItself(PortSurvey port) => port.Remembered(() => port.Stations.SelectMany(Alone).ToList());
+
+    private static IEnumerable<PlaceRead> Alone(SurveyedStation station)
     {
         var air = LocalAir.Round(station.Ring).ToList();
         var balls = station.Balls.Where(b => b.PublishedDue is not null && b.Bearing is not null).ToList();
@@ -57,45 +78,14 @@ public sealed record PlaceRead(
         bearings.AddRange(balls.Select(b => b.Bearing!.Value).Where(h => !bearings.Exists(a => WallState.Apart(a, h) <= SamePlace)).Distinct().ToList());
         foreach (var bearing in bearings)
         {
-            var probe = air.Where(a => WallState.Apart(a.Bearing, bearing) <= SamePlace).MinBy(a => WallState.Apart(a.Bearing, bearing));
+            var probe = air.Where(a => a.OverEven.Value > 0 && WallState.Apart(a.Bearing, bearing) <= SamePlace).MinBy(a => WallState.Apart(a.Bearing, bearing));
             // Where a place was read in two checks the later word stands.
-            var ball = balls.LastOrDefault(b => WallState.Apart(b.Bearing!.Value, bearing) <= SamePlace);
-            var factor = ball is null ? null : checks.First(c => c.Check.Id == ball.Check.Id).Factor;
-            var word = ball is null || factor is null ? null : BallsTogether.Word(ball, factor.Log, factor.Doubt);
-            if (probe is not { OverEven.Value: > 0 } && word is null)
+            var ball = balls.LastOrDefault(b => WallState.Apart(b.Bearing!.Value, bearing) <= SamePlace && BallsTogether.Word(b, 0, 0) is not null);
+            if (probe is not null || ball is not null)
             {
-                continue;
-            }
-
-            (double, double)? read = probe is { OverEven: { Value: > 0 } over } ? (Math.Log(over.Value), over.StandardUncertainty / over.Value) : null;
-            yield return new PlaceRead(station, bearing, read is null ? null : probe, word is null ? null : ball, AirLikelihood.Of(read, word), 0, 0, 0);
-        }
-    }
-
-    /// <summary>What a sound port shows at a place: even air, drawn to what the sisters show there.</summary>
-    private static (double Mean, double Spread, int Sisters) Usually(PortSurvey port, PlaceRead place, double open)
-    {
-        List<(double Mean, double Variance)> read = [];
-        foreach (var sister in port.Sisters)
-        {
-            if (SameStation(sister, place.Station) is { } station
-                && ByItself(sister, station).Where(p => WallState.Apart(p.Bearing, place.Bearing) <= SamePlace).Select(p => p.Said.Best).FirstOrDefault() is { } best)
-            {
-                read.Add((best.Mean, best.Spread * best.Spread + BetweenSisters * BetweenSisters));
+                yield return new PlaceRead(station, bearing, probe, ball, AirLikelihood.Of(null, null), 0, 0, 0);
             }
         }
-
-        if (read.Count == 0)
-        {
-            return (0, open, 0);
-        }
-
-        // One sister with a fault of her own is drawn in to the middle.
-        var middle = Family.Median([.. read.Select(r => r.Mean)]);
-        var prior = 1 / (open * open);
-        var weight = prior + read.Sum(r => 1 / r.Variance);
-        var mean = read.Sum(r => (middle + Math.Clamp(r.Mean - middle, -Family.DrawnIn * BetweenSisters, Family.DrawnIn * BetweenSisters)) / r.Variance) / weight;
-        return (mean, Math.Sqrt(BetweenSisters * BetweenSisters + 1 / weight), read.Count);
     }
 
     /// <summary>The same station of a sister: by what it is, else by letter and distance.</summary>

@@ -10,8 +10,13 @@ namespace Portwright.Shop.Families;
 /// <param name="Unsteady">Likelihood ratio of air that has two minds at this lift.</param>
 /// <param name="Slip">Likelihood ratio of one of the readings being a slip of pen or dial.</param>
 /// <param name="Farthest">The reading farthest from the others.</param>
+/// <param name="Suspects">Which reading the slip may be, with the mean logarithm of the others of its sweep: the farthest; of two, either.</param>
+/// <param name="Mean">Mean logarithm of all the readings of that sweep.</param>
+/// <param name="MeanDoubt">Standard deviation of that mean by how far the readings lie apart.</param>
 /// <param name="UpAgainstDown">True where the readings taken opening and those taken closing part by more than each scatters.</param>
-public sealed record RepeatsAtLift(double Lift, double Scatter, double Unsteady, double Slip, ReducedReading Farthest, bool UpAgainstDown)
+public sealed record RepeatsAtLift(
+    double Lift, double Scatter, double Unsteady, double Slip, ReducedReading Farthest,
+    IReadOnlyList<(ReducedReading Reading, double Others)> Suspects, double Mean, double MeanDoubt, bool UpAgainstDown)
 {
     /// <summary>Readings of unsteady air scatter so many times as much; judgement.</summary>
     public static readonly Step MoreScatter = new(4, 1.7, StepWay.Up);
@@ -58,12 +63,17 @@ public sealed record RepeatsAtLift(double Lift, double Scatter, double Unsteady,
             var f = l.Squares / l.Degrees / variance;
             double[] sound = [1 / CardWithin, 1, CardWithin];
             var unsteady = MoreScatter.Sizes.Average(s => Relative(f, s, l.Degrees, degrees)) / sound.Average(s => Relative(f, s, l.Degrees, degrees));
-            var (farthest, off, others) = FarthestOf(l.Groups);
+            var (farthest, off, group) = FarthestOf(l.Groups);
+            var (others, logs) = (group.Count - 1, group.Select(LogOf).ToList());
+            var mean = logs.Average();
             // What the other readings of the lift scatter is no slip's doing: it makes the far one less far.
             var rest = Math.Max(0, l.Squares - off * off * others / (others + 1));
             var still = (squares + rest) / (degrees + l.Degrees - 1) + l.Setting * l.Setting;
             var slip = SlipOfThePen.Ratio(off, CardWithin * Math.Sqrt(still * (1 + 1.0 / others)), degrees + l.Degrees - 1);
-            return new RepeatsAtLift(l.Point.Lift, Math.Sqrt(f), unsteady, slip, farthest, PartsByWay(l.Groups));
+            return new RepeatsAtLift(
+                l.Point.Lift, Math.Sqrt(f), unsteady, slip, farthest,
+                [.. (others == 1 ? group : [farthest]).Select(r => (r, (group.Count * mean - LogOf(r)) / others))],
+                mean, Math.Sqrt(logs.Sum(y => (y - mean) * (y - mean)) / (others * group.Count)), PartsByWay(l.Groups));
         })];
     }
 
@@ -84,8 +94,10 @@ public sealed record RepeatsAtLift(double Lift, double Scatter, double Unsteady,
         return (point, groups, squares, groups.Sum(g => g.Count - 1), LiftDoubt.OfOneReading(point));
     }
 
-    private static (ReducedReading Reading, double Off, int Others) FarthestOf(List<List<ReducedReading>> groups) => groups
-        .SelectMany(g => g.Select(r => (Reading: r, Off: Math.Log(r.EffectiveArea.Value) - g.Where(o => o != r).Average(o => Math.Log(o.EffectiveArea.Value)), Others: g.Count - 1)))
+    private static double LogOf(ReducedReading reading) => Math.Log(reading.EffectiveArea.Value);
+
+    private static (ReducedReading Reading, double Off, List<ReducedReading> Group) FarthestOf(List<List<ReducedReading>> groups) => groups
+        .SelectMany(g => g.Select(r => (Reading: r, Off: LogOf(r) - g.Where(o => o != r).Average(LogOf), Group: g)))
         .MaxBy(r => Math.Abs(r.Off));
 
     /// <summary>Opening and closing passes each keep to themselves: all readings of one lie above all of the other.</summary>

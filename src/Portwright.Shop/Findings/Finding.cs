@@ -28,8 +28,8 @@ public sealed record Finding(
     /// <summary>What to do that is no cut: leave the place, fill it, build it up; empty where nothing is.</summary>
     public Sentence Instead { get; init; } = Instead ?? Sentence.Empty;
 
-    /// <summary>What <see cref="NextObservation"/> costs at the bench, minutes; common practice, no source.</summary>
-    public double Minutes { get; init; } = 4;
+    /// <summary>What <see cref="NextObservation"/> costs at the bench, minutes.</summary>
+    public double Minutes { get; init; } = Rule.Minutes;
 
     /// <summary>Lifts it is about, m, rising; empty where it is about none in particular.</summary>
     public IReadOnlyList<double> Lifts { get; init; } = [];

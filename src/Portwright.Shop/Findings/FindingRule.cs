@@ -32,6 +32,9 @@ public abstract record FindingRule(string Key, string Name)
     /// <summary>Chance that a port has it before anything is read, 0 to 1; our own judgement, no source. Null where it is no matter of chance.</summary>
     public virtual double? Prior => null;
 
+    /// <summary>What the observation that would decide it usually costs at the bench, minutes.</summary>
+    public abstract double Minutes { get; }
+
     /// <summary>What of it the port shows; nothing where the evidence is missing.</summary>
     public abstract IEnumerable<Finding> Look(PortSurvey port);
 }

@@ -61,7 +61,8 @@ internal static class FloorAir
         var due = ball.Response?.Expected.Fall.Value ?? published.Fall.Value;
         var torn = RisesIn * Rises.Sizes.Average(rise => Density.Normal(fall + rise, doubt))
             + (1 - RisesIn) * Density.Normal(fall, Math.Sqrt(doubt * doubt + NextToNothing * NextToNothing * due * due));
-        // The probe, where it was read there, finds air that is off the wall slow.
-        return torn / Math.Max(double.Epsilon, place.Said.BallAlone(place.Usual, place.Spread)) * place.Said.ProbeAlone(place.Usual, place.Spread, Slower);
+        // The probe, where it was read there, finds air that is off the wall slow, and so do the places beside it.
+        return torn / Math.Max(double.Epsilon, place.Said.BallAlone(place.Usual, place.Spread)) * place.Said.ProbeAlone(place.Usual, place.Spread, Slower)
+            * Slower.Sizes.Average(place.Beside.Ratio);
     }
 }

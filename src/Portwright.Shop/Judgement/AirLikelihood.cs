@@ -91,7 +91,14 @@ public sealed class AirLikelihood
     }
 
     /// <summary>Likelihood ratio of a step against none.</summary>
-    public double Ratio(double mean, double spread, Step step) => Under(mean, spread, step) / Math.Max(double.Epsilon, Under(mean, spread));
+    public double Ratio(double mean, double spread, Step step) => Ratio(mean, spread, step, default);
+
+    /// <summary>The same where places beside it were read that a step here moves as well.</summary>
+    public double Ratio(double mean, double spread, Step step, Beside beside)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return step.Sizes.Average(size => beside.Ratio(size) * Sum(_together, mean + size * (1 - beside.Follows), spread)) / Math.Max(double.Epsilon, Under(mean, spread));
+    }
 
     /// <summary>Likelihood ratio of one of the two instruments being wrong here against both being right; 1 where only one looked.</summary>
     public double Contradiction(double mean, double spread)

@@ -1,3 +1,5 @@
+using Portwright.Physics.Statistics;
+
 namespace Portwright.Shop.Judgement;
 
 /// <summary>What a further sound member of a family should show, by its sisters: partial pooling between what they show and what is usual.</summary>
@@ -31,6 +33,25 @@ public readonly record struct Family(double Mean, double Deviation, double Degre
         return new Family(mean, Math.Sqrt(variance * (1 + 1.0 / n)), degrees + n - 1, n);
     }
 
+    /// <summary>
+    /// A further sound member of a family whose common value is itself known beforehand, to a doubt: the mean is drawn to <paramref name="usually"/> by how few the sisters are, so that one
+    /// sister who is at fault does not carry her fault over.
+    /// </summary>
+    /// <param name="sisters">Their values, none at least.</param>
+    /// <param name="usually">Mean before any reading.</param>
+    /// <param name="open">Standard deviation of what all share about it, above zero.</param>
+    /// <param name="own">Standard deviation of each member's own, above zero.</param>
+    /// <param name="degrees">How well those two are known.</param>
+    /// <remarks>Normal about normal (Gelman and others, section 2.5; from memory).</remarks>
+    public static Family Sharing(IReadOnlyList<double> sisters, double usually, double open, double own, double degrees)
+    {
+        ArgumentNullException.ThrowIfNull(sisters);
+        var middle = sisters.Count == 0 ? usually : Median(sisters);
+        var weight = 1 / (open * open) + sisters.Count / (own * own);
+        var mean = (usually / (open * open) + sisters.Sum(s => middle + Math.Clamp(s - middle, -DrawnIn * own, DrawnIn * own)) / (own * own)) / weight;
+        return new Family(mean, Math.Sqrt(1 / weight + own * own), degrees, sisters.Count);
+    }
+
     /// <summary>The same where a reading's own doubt is more than the sisters show.</summary>
     /// <param name="doubt">Standard uncertainty.</param>
     public Family AtLeast(double doubt) => this with { Deviation = Math.Max(Deviation, doubt) };
@@ -41,6 +62,51 @@ public readonly record struct Family(double Mean, double Deviation, double Degre
         ArgumentNullException.ThrowIfNull(step);
         return step.Ratio(value - Mean, Deviation, Degrees);
     }
+
+    /// <summary>The same of each size of the step by itself, in its order.</summary>
+    internal IReadOnlyList<double> BySize(double value, Step step) => [.. step.BySize(value - Mean, Deviation, Degrees).Select(s => s.Ratio)];
+
+    /// <summary>
+    /// Chance that a member truly lies below its sisters by more than a limit: by a fault of its own, or as one of a family that differs so much. What it reads lower by no more than its
+    /// own doubt is not there.
+    /// </summary>
+    /// <param name="value">As read.</param>
+    /// <param name="doubt">Standard uncertainty of that reading: what does not come back when it is read anew.</param>
+    /// <param name="limit">Above zero: less than that below is as good as its sisters.</param>
+    /// <param name="prior">Chance of a fault of its own before any reading, 0 to 1.</param>
+    /// <param name="fault">How far a fault moves it.</param>
+    /// <returns>0 to <see cref="Court.Surest"/>.</returns>
+    /// <remarks>
+    /// Sisters truly differ by what is left of <see cref="Deviation"/> once readings and the doubt of their mean are taken off; a reading is drawn in to the mean by the share of the two
+    /// variances (Gelman and others, section 2.5; from memory), about the fault's size where there is one.
+    /// </remarks>
+    public double Below(double value, double doubt, double limit, double prior, Step fault)
+    {
+        ArgumentNullException.ThrowIfNull(fault);
+        if (!(Deviation > 0) || !double.IsFinite(value))
+        {
+            return 0;
+        }
+
+        var (off, all) = (value - Mean, Deviation * Deviation);
+        // One sister's variance counts once for her, once over their number for the mean.
+        var own = Math.Max(LeastOwn * all, all * Members / (Members + 1.0) - doubt * doubt);
+        var (drawn, open, degrees) = (own / all, Math.Sqrt(own * (all - own) / all), Degrees);
+        double Past(double left, double size) => Student.Cdf((-limit - (size + left * drawn)) / open, degrees);
+        double lies = (1 - prior) * Past(off, 0), weight = 1 - prior;
+        foreach (var (size, left, ratio) in fault.BySize(off, Deviation, Degrees))
+        {
+            var share = prior / fault.Sizes.Count * ratio;
+            // Past the largest class the size is what was read.
+            lies += share * Past(left, left == 0 ? off : size);
+            weight += share;
+        }
+
+        return Math.Min(Court.Surest, lies / weight);
+    }
+
+    /// <summary>Sound members never agree better than by this share of their variance; our own choice.</summary>
+    private const double LeastOwn = 0.1;
 
     internal static double Median(IReadOnlyList<double> values)
     {

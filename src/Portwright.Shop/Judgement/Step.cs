@@ -35,23 +35,21 @@ public sealed record Step(double Median, double Factor, StepWay Way)
     /// <param name="off">Measured less what is usual.</param>
     /// <param name="scatter">Standard deviation of a sound one's offset, the doubt of the measurement in it, above zero.</param>
     /// <param name="degrees">How well the scatter is known: the fewer, the less a far offset proves (Student).</param>
-    public double Ratio(double off, double scatter, double degrees)
-    {
-        if (!(scatter > 0) || !double.IsFinite(off))
-        {
-            // Nothing to weigh by.
-            return 1;
-        }
+    public double Ratio(double off, double scatter, double degrees) =>
+        // Without a scatter there is nothing to weigh by.
+        !(scatter > 0) || !double.IsFinite(off) ? 1 : BySize(off, scatter, degrees).Average(s => s.Ratio);
 
-        var (sum, largest) = (0.0, Sizes.Max(Math.Abs));
+    /// <summary>The same of each size by itself, and what of the offset that size leaves over.</summary>
+    /// <param name="off">Finite.</param>
+    internal IEnumerable<(double Size, double Left, double Ratio)> BySize(double off, double scatter, double degrees)
+    {
+        var largest = Sizes.Max(Math.Abs);
         foreach (var size in Sizes)
         {
             // The largest class stands for all that is larger: an offset past it speaks no less for the fault.
             var left = Math.Abs(size) == largest && size * off > 0 && Math.Abs(off) > largest ? 0 : off - size;
-            sum += DensityRatio(left / scatter, off / scatter, degrees);
+            yield return (size, left, DensityRatio(left / scatter, off / scatter, degrees));
         }
-
-        return sum / Sizes.Count;
     }
 
     /// <summary>Student's density at t over that at s.</summary>

@@ -30,10 +30,11 @@ internal static class EngineSaid
                 : $"Not run yet with this cut: the job's engine page runs it."));
         }
 
-        if (Targets(engine) is { } targets) blocks.Add(targets);
-        foreach (var (open, i) in engine.Targets.Where(t => IsHeld(t) && t.Answer is TargetAnswer.Short or TargetAnswer.Over && !t.ToDo.IsEmpty).Select((t, i) => (t, i)))
+        Held[] held = [.. engine.Targets.Select((t, i) => new Held(t, i, t.Dimension == Dimension.VolumeFlow ? TargetAnswer.None : t.Answer)).Where(t => t.Answer != TargetAnswer.None)];
+        if (Targets(held) is { } targets) blocks.Add(targets);
+        foreach (var (open, i) in held.Where(t => t.Answer is TargetAnswer.Short or TargetAnswer.Over && !t.Target.ToDo.IsEmpty).Select((t, i) => (t.Target, i)))
             blocks.Add(new Paragraph(FormattableString.Invariant($"target-{i + 1}"), $"{open.What}: {open.Words}"));
-        var met = engine.Targets.Count(t => IsHeld(t) && t.Answer == TargetAnswer.Within);
+        var met = held.Count(t => t.Answer == TargetAnswer.Within);
         if (met > 0) blocks.Add(new Paragraph("met", met == 1 ? $"One target is met." : (Sentence)$"{met} targets are met."));
         return blocks.Count == 0 ? null : new Part("engine", $"In this engine", blocks);
     }
@@ -54,9 +55,9 @@ internal static class EngineSaid
     }
 
     /// <summary>What is not yet as wanted; flow over lift is left to its curve.</summary>
-    private static Table? Targets(PortInEngine engine)
+    private static Table? Targets(Held[] held)
     {
-        (EngineTarget Target, int Index)[] open = [.. engine.Targets.Select((t, i) => (t, i)).Where(t => IsHeld(t.t) && t.t.Answer != TargetAnswer.Within)];
+        Held[] open = [.. held.Where(t => t.Answer != TargetAnswer.Within)];
         return open.Length == 0 ? null : new Table(
             "targets",
             $"What the engine asks",
@@ -65,5 +66,6 @@ internal static class EngineSaid
             Sentence.Empty);
     }
 
-    private static bool IsHeld(EngineTarget target) => target.Answer != TargetAnswer.None && target.Dimension != Dimension.VolumeFlow;
+    /// <summary>A target something was held against, with its place among all and its answer, which takes a while to work out.</summary>
+    private sealed record Held(EngineTarget Target, int Index, TargetAnswer Answer);
 }

@@ -21,6 +21,6 @@ public sealed record JobSheets(Document First, IReadOnlyList<(PortAtCut Port, Do
 
         return new(
             JobPageDocument.Of(ledger, job, ports, printed),
-            [.. ports.Select(p => (p, full ? PortDocument.Of(p, printed) : PortDocument.Of(p, printed).ForThePorter()))]);
+            [.. ports.Select(p => (p, full ? PortDocument.Of(p, printed) : PortDocument.ForThePorter(p, printed)))]);
     }
 }

@@ -106,7 +106,8 @@ public sealed class FlowCurve
 
     /// <summary>Mean flow over a lift range (m) inside the tested range, m3/s; null where the range was not tested whole.</summary>
     public Estimate? MeanOver(double from, double to) =>
-        _flow is not null && to > from && Covers(from) && Covers(to) ? _flow.MeanOver(from, to) : null;
+        // A lift typed in inches and one in millimetres differ in the last figure of the double: the curve itself ends at the one it was given.
+        _flow is not null && to > from && Covers(from) && Covers(to) ? _flow.MeanOver(Math.Max(from, LowestLift), Math.Min(to, HighestLift)) : null;
 
     /// <summary>The drawn line: <paramref name="steps"/> points from the lowest to the highest lift, (lift m, flow m3/s).</summary>
     public IReadOnlyList<(double Lift, double Flow)> Line(int steps = 120)

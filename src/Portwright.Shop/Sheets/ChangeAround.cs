@@ -22,14 +22,14 @@ public sealed record ChangeAround(
         foreach (var bench in sweeps.Select(s => s.Bench).DistinctBy(b => b.Id))
         {
             var checks = BenchMorning.Checks(ledger, bench.Id);
-            foreach (var (earlier, later) in checks.Zip(checks.Skip(1)))
+            for (var i = 0; i + 1 < checks.Count; i++)
             {
-                if (!sweeps.Any(s => s.Bench.Id == bench.Id && IsBetween(s.When, earlier.When, later.When)))
+                if (!sweeps.Any(s => s.Bench.Id == bench.Id && IsBetween(s.When, checks[i].When, checks[i + 1].When)))
                 {
                     continue;
                 }
 
-                var change = BenchChange.Between(earlier.Check, later.Check, bench, ledger);
+                var change = BenchChange.Between(checks, i, bench, ledger);
                 if (change.Chance >= WorthGathering)
                 {
                     found.Add(Around(ledger, bench.Id, change));

@@ -9,9 +9,10 @@ namespace Portwright.Shop.Sheets;
 /// <summary>What the check of the day says of one sweep: each plate measured with the factors the sweep was reduced with.</summary>
 /// <param name="Check">The check of the sweep's day that speaks for it; null where none was made that day.</param>
 /// <param name="Plates">Its plates on ranges the sweep was read on.</param>
+/// <param name="Off">How far the bench is off, by those plates and by the checks around this one; null where none speaks.</param>
 /// <param name="Remarks">What is not known, and what to do about it.</param>
 public sealed record SweepBench(
-    ReducedSweep Sweep, Morning? Check, IReadOnlyList<(string Plate, string Range, Estimate Ratio)> Plates, IReadOnlyList<Sentence> Remarks)
+    ReducedSweep Sweep, Morning? Check, IReadOnlyList<(string Plate, string Range, Estimate Ratio)> Plates, BenchSinceCalibration? Off, IReadOnlyList<Sentence> Remarks)
 {
     public static SweepBench Of(Ledger ledger, ReducedSweep sweep)
     {
@@ -32,6 +33,7 @@ public sealed record SweepBench(
             remarks.Add($"The leak is {Quantity.Share(leak.Value / area)} of the flow at {Quantity.Lift(top.Lift)}, known to {Quantity.Share(leak.StandardUncertainty / area)} of it: that doubt is in every flow. Make the leak smaller, or read it on a finer range.");
         }
 
-        return new SweepBench(sweep, check, plates, remarks);
+        var off = check is null ? null : BenchSinceCalibration.Of(check, [.. plates.Select(p => (p.Plate, p.Range))], sweep.Bench, ledger, sweep.When);
+        return new SweepBench(sweep, check, plates, off, remarks);
     }
 }

@@ -15,7 +15,7 @@ public static class Confidence
     {
         ArgumentNullException.ThrowIfNull(value);
         var u = value.StandardUncertainty;
-        return u > 0 ? Student.Cdf((value.Value - limit) / u, value.EffectiveDegreesOfFreedom) : value.Value > limit ? 1 : value.Value < limit ? 0 : 0.5;
+        return Above(value.Value - limit, u, DegreesOf(value, u));
     }
 
     /// <summary>Probability that a quantity lies below a limit.</summary>
@@ -25,9 +25,18 @@ public static class Confidence
     private const int Parts = 200;
 
     /// <summary>Probability that a quantity lies above a limit that is itself known to no more than a range: anywhere in it alike, the mean of <see cref="Above(Estimate, double)"/> over it.</summary>
-    public static double Above(Estimate value, UsualRange edge) => edge.HalfWidth > 0
-        ? Enumerable.Range(0, Parts).Average(i => Above(value, edge.Low + (edge.High - edge.Low) * (i + 0.5) / Parts))
-        : Above(value, edge.Middle);
+    public static double Above(Estimate value, UsualRange edge)
+    {
+        if (!(edge.HalfWidth > 0)) return Above(value, edge.Middle);
+        // A result of many sweeps has hundreds of causes: they are gone through once, not for every part.
+        var u = value.StandardUncertainty;
+        var degrees = DegreesOf(value, u);
+        return Enumerable.Range(0, Parts).Average(i => Above(value.Value - (edge.Low + (edge.High - edge.Low) * (i + 0.5) / Parts), u, degrees));
+    }
+
+    private static double Above(double over, double u, double degrees) => u > 0 ? Student.Cdf(over / u, degrees) : over > 0 ? 1 : over < 0 ? 0 : 0.5;
+
+    private static double DegreesOf(Estimate value, double u) => u > 0 ? value.EffectiveDegreesOfFreedom : double.PositiveInfinity;
 
     /// <summary>Probability that a quantity lies below such a limit.</summary>
     public static double Below(Estimate value, UsualRange edge) => 1 - Above(value, edge);

@@ -22,9 +22,6 @@ public sealed record Document(Sentence Title, Sentence Place, IReadOnlyList<Part
 {
     public IEnumerable<Block> Blocks => Parts.SelectMany(s => s.Blocks);
 
-    /// <summary>Without what is for the engineer: a shorter document, asked for as such; no layout shortens one.</summary>
-    public Document ForThePorter() => this with { Parts = [.. Parts.Where(s => s.For == Reader.Porter)] };
-
     /// <summary>Every sentence in it, in order: headings, blocks, cells.</summary>
     public IEnumerable<Sentence> Sentences =>
     [

@@ -55,9 +55,8 @@ internal static class SheetEndpoints
             throw new KeyNotFoundException($"{known.Sheet.Port.Fact.Name} has no reading at cut {number} yet: there is nothing to print.");
         }
 
-        var document = PortDocument.Of(known, Today);
         return Results.Bytes(
-            file.Render(known, IsFull(http) ? document : document.ForThePorter(), Look.Units(http, options)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
+            file.Render(known, IsFull(http) ? PortDocument.Of(known, Today) : PortDocument.ForThePorter(known, Today), Look.Units(http, options)), file.MediaType, FileName(kind, NameOf(ledger, port), $"cut {number}"));
     }
 
     /// <summary>The job's first page and then its sheets.</summary>

@@ -194,17 +194,33 @@ class SweepEntry extends HTMLElement {
     if (this.pending().length + this.refusals().length === 0) localStorage.removeItem(this.nameKey);
   }
 
-  // Without the live line the picture is fetched.
+  // Without the live line the picture is fetched, one at a time: what was asked for before a reading was saved must not come to stand
+  // over what was asked for after it.
   async redraw() {
+    this.stale = true;
+    if (this.drawing) return;
+    this.drawing = true;
+    while (this.stale) {
+      this.stale = false;
+      const fresh = await this.page();
+      if (fresh) this.draw(fresh);
+      else { this.stale = true; await sleep(1000); }
+    }
+    this.drawing = false;
+  }
+  async page() {
     try {
-      const fresh = new DOMParser().parseFromString(await (await fetch(location.href, { cache: 'no-store' })).text(), 'text/html');
-      for (const part of ['.picture', '.day .strip']) {
-        const now = document.querySelector(part);
-        const then = fresh.querySelector(part);
-        if (now && then) now.replaceChildren(...then.childNodes);
-      }
-      this.show();
-    } catch { /* the next save tries again */ }
+      const answer = await fetch(location.href, { cache: 'no-store' });
+      return answer.status < 500 ? new DOMParser().parseFromString(await answer.text(), 'text/html') : null;
+    } catch { return null; }
+  }
+  draw(fresh) {
+    for (const part of ['.picture', '.day .strip']) {
+      const now = document.querySelector(part);
+      const then = fresh.querySelector(part);
+      if (now && then) now.replaceChildren(...then.childNodes);
+    }
+    this.show();
   }
 
   // Sends it; where only the form's token is too old, once more with a fresh one.

@@ -56,6 +56,19 @@ public sealed class LayoutTests(LayoutTests.DemoPorts demo) : IClassFixture<Layo
         }
     }
 
+    [Fact]
+    public void The_porters_document_is_the_whole_one_without_the_engineers_parts()
+    {
+        foreach (var port in demo.All)
+        {
+            var whole = PortDocument.Of(port);
+            Assert.Contains(whole.Parts, p => p.For == Reader.Engineer);
+            Assert.Equal(Said(whole with { Parts = [.. whole.Parts.Where(p => p.For == Reader.Porter)] }), Said(PortDocument.ForThePorter(port)));
+        }
+
+        static string[] Said(Document document) => [.. document.Parts.Select(p => p.Key), .. document.Sentences.Select(s => s.In(UnitSystem.Si))];
+    }
+
     [Theory]
     [MemberData(nameof(Readers))]
     public void Every_finding_of_the_catalogue_and_every_caution_stands_in_every_layout(UnitSystem units)

@@ -18,6 +18,16 @@ public sealed class ReadingsAroundABall
         Assert.Equal(0.020 / 1.020, places[1].Fall.Value, 1e-6);
     }
 
+    /// <summary>1005 mm2 on the mean half a reading after the first, 1030 at the fourth: 1020 at the ball; or 1010 at the first, 1030 half a reading after the third: 1018. Nothing read without the ball is thrown away.</summary>
+    [Fact]
+    public void Readings_without_it_in_a_row_count_together()
+    {
+        Assert.Equal(0.020 / 1.020, Reduced((null, 1000), (null, 1010), (12, 1000), (null, 1030)).Places[0].Fall.Value, 1e-6);
+        Assert.Equal(0.018 / 1.018, Reduced((null, 1010), (12, 1000), (null, 1025), (null, 1035)).Places[0].Fall.Value, 1e-6);
+        Assert.True(Reduced((null, 1000), (null, 1000), (12, 980), (null, 1000), (null, 1000)).Places[0].Fall.StandardUncertainty
+            < 0.95 * Reduced((null, 1000), (12, 980), (null, 1000)).Places[0].Fall.StandardUncertainty);
+    }
+
     [Fact]
     public void With_one_reading_without_it_before_or_after_that_one_counts()
     {

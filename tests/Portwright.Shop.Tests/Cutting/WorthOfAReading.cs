@@ -1,5 +1,6 @@
 using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Cutting;
+using Portwright.Shop.Diagnosis;
 using Portwright.Shop.Findings;
 using Portwright.Shop.Findings.Rules;
 using Portwright.Shop.Survey;
@@ -78,7 +79,18 @@ public sealed class WorthOfAReading
     public void A_finding_that_only_says_stop_asks_for_nothing() => Assert.Empty(NextReadings.Of(Port, [Said("a", 0.5, gain: 0.004, kind: FindingKind.Stop)], []));
 
     [Fact]
-    public void A_reading_takes_four_minutes_where_its_rule_says_no_other() => Assert.Equal(4, Said("a", 0.5).Minutes);
+    public void A_reading_takes_what_its_rule_says() => Assert.Equal(new BusyRoof().Minutes, Said("a", 0.5).Minutes);
+
+    /// <summary>A reading once more is the quickest, a head taken off the dearest; none is free.</summary>
+    [Fact]
+    public void Every_rule_says_what_its_observation_costs()
+    {
+        Assert.All(Catalogue.All, r => Assert.InRange(r.Minutes, BenchMinutes.OneReading, BenchMinutes.OneSetUp));
+        double Of<T>()
+            where T : FindingRule => Catalogue.All.OfType<T>().Single().Minutes;
+        Assert.True(Of<ReadingOutOfLine>() < Of<BusyRoof>() && Of<BusyRoof>() < Of<ClosureFails>() && Of<ClosureFails>() < Of<LowAgainstSisters>());
+        Assert.Equal((1, 2, 3, 5, 6, 8, 10, 15), (BenchMinutes.OneReading, BenchMinutes.OnePlace, BenchMinutes.OneLift, BenchMinutes.OneSection, BenchMinutes.OneCheck, BenchMinutes.OneRing, BenchMinutes.OneSweep, BenchMinutes.OneSetUp));
+    }
 
     private static double Worth(Finding finding, params NextCut[] cuts) => NextReadings.Of(Port, [finding], cuts).SingleOrDefault()?.Worth ?? 0;
 

@@ -44,6 +44,22 @@ public sealed class BenchChangedBetweenChecks(ITestOutputHelper output)
         Assert.Contains("the leak changed", Assert.Single(Of(day, cut)).Sentence.Us(), StringComparison.Ordinal);
     }
 
+    /// <summary>Read on a scale that shows a leak to a thousandth of the plate, over and over.</summary>
+    [Fact]
+    public void A_leak_that_grew_is_told_after_many_checks_that_read_it_alike()
+    {
+        var day = new Day(7);
+        for (var hour = 6; hour < 18; hour++)
+        {
+            day.Check(hour);
+        }
+
+        var cut = day.CheckThenSweep(18, 30);
+        day.Bench.LeakArea = 0.03 * Area;
+        day.Check(20);
+        Assert.Contains("the leak changed by", Assert.Single(Of(day, cut)).Sentence.Us(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_moved_between_a_mornings_check_and_the_next_mornings_is_told_on_the_sweeps_of_the_day_between()
     {

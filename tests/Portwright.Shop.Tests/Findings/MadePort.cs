@@ -141,6 +141,9 @@ internal sealed class MadePort(int seed)
         return bench;
     }
 
+    /// <summary>The same cut swept once more, in a set-up of its own; change <see cref="FlowFactor"/> before.</summary>
+    public void SweepAgain(SimulatedBench bench, Guid cut) => Sweep(bench, cut);
+
     /// <summary>All a porter takes of one port.</summary>
     private void Observe(SimulatedBench bench, Guid head, int number, out Guid port, out Guid cut)
     {

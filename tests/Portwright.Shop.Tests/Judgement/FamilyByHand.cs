@@ -49,6 +49,34 @@ public sealed class FamilyByHand
     public void A_member_is_held_against_mean_and_deviation() =>
         Assert.Equal(Math.Pow(3.25, 2.5), new Family(4, 1, 4, 3).Ratio(7, new Step(3, 1, StepWay.Up)), 1e-9);
 
+    /// <summary>A member truly below by more than a limit, three sisters' mean at 0 within 1 percent: Student's distribution by Simpson's rule, worked outside the program.</summary>
+    [Theory]
+    [InlineData(0, 0.005, 0.046015)]
+    [InlineData(-0.01, 0.005, 0.200502)]
+    [InlineData(-0.02, 0.005, 0.597598)]
+    [InlineData(-0.03, 0.005, 0.920356)]
+    [InlineData(-0.04, 0.005, 0.991315)]
+    [InlineData(-0.03, 0.02, 0.571235)] // A reading that does not come back is drawn in nearly wholly, a tenth is always left.
+    [InlineData(-0.04, 0.02, 0.818348)]
+    [InlineData(-0.25, 0.005, Court.Surest)]
+    public void A_member_is_below_its_sisters_by_what_is_left_of_its_reading(double value, double doubt, double chance) =>
+        Assert.Equal(chance, new Family(0, 0.01, 7, 3).Below(value, doubt, 0.01, 0.08, new Step(0.03, 1.7, StepWay.Down)), 2e-4);
+
+    [Fact]
+    public void Nothing_is_below_where_nothing_was_read() => Assert.Equal(0, new Family(0, 0.01, 7, 3).Below(double.NaN, 0.005, 0.01, 0.08, new Step(0.03, 1.7, StepWay.Down)));
+
+    /// <summary>Weights 1/4 before any reading and 1 for each of two sisters at 3 and 5: mean 8 over 2.25, and a further one's own besides.</summary>
+    [Fact]
+    public void What_all_share_is_drawn_to_what_is_usual() => Same(new Family(8 / 2.25, Math.Sqrt(1 / 2.25 + 1), 8, 2), Family.Sharing([3, 5], 0, 2, 1, 8));
+
+    /// <summary>Without a sister what is usual stands; one of three far off is drawn in to 2.5 of a member's own.</summary>
+    [Fact]
+    public void A_bad_sister_hardly_moves_what_all_share()
+    {
+        Same(new Family(1, Math.Sqrt(5), 8, 0), Family.Sharing([], 1, 2, 1, 8));
+        Same(new Family(2.5 / 3.25, Math.Sqrt(1 / 3.25 + 1), 8, 3), Family.Sharing([0, 0, 50], 0, 2, 1, 8));
+    }
+
     private static void Same(Family hand, Family made)
     {
         Assert.Equal(hand.Mean, made.Mean, 1e-9);

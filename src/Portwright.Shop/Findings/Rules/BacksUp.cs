@@ -39,6 +39,8 @@ public sealed record BacksUp() : FindingRule("backs-up", "The port backs up at h
 
     public override string Source => "common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OnePlace;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

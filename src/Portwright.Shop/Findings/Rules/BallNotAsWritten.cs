@@ -26,6 +26,8 @@ public sealed record BallNotAsWritten() : FindingRule("ball-not-as-written", "Th
 
     public override string Source => "Spread of published sphere drag: docs/theory/balls.md; how chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OneFigure;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

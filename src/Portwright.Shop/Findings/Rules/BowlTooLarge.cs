@@ -38,6 +38,8 @@ public sealed record BowlTooLarge() : FindingRule("bowl-too-large", "The bowl is
 
     public override string Source => "Seven degrees: Azad, Exp. Therm. Fluid Sci. 13 (1996). Bowl over throat: common practice, no source";
 
+    public override double Minutes => BenchMinutes.OneSection;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

@@ -31,6 +31,8 @@ public sealed record BusyRoof() : FindingRule("busy-roof", "The roof is busy")
 
     public override string Source => "common practice, no source; how chances are worked out: docs/theory/judgement.md; even air: docs/theory/rings.md";
 
+    public override double Minutes => BenchMinutes.OnePlace;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

@@ -29,6 +29,8 @@ public sealed record CurveUnsteady() : FindingRule("curve-unsteady", "The flow i
 
     public override string Source => "Scatter: Fisher's ratio of variances. Listening itself: common practice, no source. How chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OneLift;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
@@ -76,7 +78,7 @@ public sealed record CurveUnsteady() : FindingRule("curve-unsteady", "The flow i
             low == high
                 ? (Sentence)$"Repeat {Quantity.Lift(low)} three times, coming from above and from below."
                 : $"Sweep from {Quantity.Lift(low)} to {Quantity.Lift(high)} in half the steps, up and down.")
-        { Lifts = [.. inside.Select(s => s.Point.Lift)] };
+        { Lifts = [.. inside.Select(s => s.Point.Lift)], Minutes = low == high ? Minutes : BenchMinutes.OneSweep };
     }
 
     private static (LiftPoint Point, RepeatsAtLift? Repeats, IReadOnlyList<string> Heard, double Ratio) Sign(LiftPoint point, RepeatsAtLift? repeats)

@@ -25,6 +25,8 @@ public sealed record ExhaustDrawn() : FindingRule("exhaust-drawn", "It was swept
 
     public override string Source => "common practice, no source";
 
+    public override double Minutes => BenchMinutes.OneFigure;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

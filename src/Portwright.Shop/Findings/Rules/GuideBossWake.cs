@@ -40,6 +40,8 @@ public sealed record GuideBossWake() : FindingRule("guide-boss-wake", "The guide
     // The book is cited from memory: docs/theory/sources.md.
     public override string Source => "Wakes behind blunt and drawn-out bodies: Hoerner, Fluid-Dynamic Drag (1965); how chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OnePlace;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

@@ -25,6 +25,8 @@ public sealed record InstrumentsDisagree() : FindingRule("instruments-disagree",
 
     public override string Source => "common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OnePlace + BenchMinutes.OnePlace;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

@@ -29,6 +29,8 @@ public sealed record LazyCorner() : FindingRule("lazy-floor-or-corner", "The flo
 
     public override string Source => "common practice, no source; how chances are worked out: docs/theory/judgement.md; losses of a ball: docs/theory/balls.md; even air: docs/theory/rings.md";
 
+    public override double Minutes => BenchMinutes.OnePlace;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

@@ -26,6 +26,8 @@ public sealed record LiftsSwapped() : FindingRule("lifts-swapped", "Two lifts ar
 
     public override string Source => "common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OneReading;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

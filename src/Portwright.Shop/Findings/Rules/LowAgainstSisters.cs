@@ -11,12 +11,15 @@ public sealed record LowAgainstSisters() : FindingRule("low-against-sisters", "T
     /// <summary>A low port flows this much less, as a logarithm; judgement.</summary>
     public static readonly Step Low = new(0.03, 1.7, StepWay.Down);
 
+    /// <summary>Ports within this of each other are a matched set, as a logarithm; common practice, no source.</summary>
+    public const double Matched = 0.01;
+
     /// <inheritdoc/>
     public override double? Prior => 0.08;
 
     public override Sentence Evidence => $"The port and two sisters or more swept alike over the same lifts, all as received or all cut.";
 
-    public override Sentence Test => $"The middle of its flow over its sisters' is lower than a further sound sister would be, by how the sisters differ among themselves (and by what usual sisters do: {FlowAgainstSisters.UsualLevel * 100:0} percent), its own set-up's scatter in it.";
+    public override Sentence Test => $"The middle of its flow over its sisters' is truly lower by more than the {Matched * 100:0} percent within which a set is matched: by a fault of its own, or as castings that differ so much among themselves do (usual ones by {FlowAgainstSisters.UsualLevel * 100:0.0} percent). What its own set-up may have taken is taken off.";
 
     public override Sentence ElseExplains => $"A set-up that sat badly or leaked; a lift zeroed differently; a sister that is high.";
 
@@ -32,6 +35,8 @@ public sealed record LowAgainstSisters() : FindingRule("low-against-sisters", "T
     private static Sentence Against(double off) => Math.Abs(off) < 0.0005 ? (Sentence)$"as much as"
         : $"{Quantity.Share(Math.Abs(Math.Exp(off) - 1)).About(2)} {(off < 0 ? "less" : "more")} than";
 
+    public override double Minutes => BenchMinutes.OneSetUp;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
@@ -45,7 +50,7 @@ public sealed record LowAgainstSisters() : FindingRule("low-against-sisters", "T
             this,
             FindingKind.Port,
             $"Over the whole lift it flows {Against(off)} the middle of its {FormattableString.Invariant($"{against.Sisters}")} sisters; a sound one would lie within {Quantity.Share(2 * against.LevelFamily.Deviation).About(2)} of them.",
-            Court.Chance(new Explanation(Prior!.Value, against.LevelFamily.Ratio(against.Level, Low))),
+            against.LevelFamily.Below(against.Level, against.LevelDoubt, Matched, Prior!.Value, Low),
             null,
             null,
             [.. port.Sheet.Flow!.Sweeps.Select(s => s.Sweep.Id)],

@@ -40,6 +40,8 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
 
     public override string Source => "Speed head as the square of effective area over section: continuity and Bernoulli. Limits: common practice, no source";
 
+    public override double Minutes => BenchMinutes.OneSection;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
@@ -63,6 +65,7 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
         var speed = Confidence.Above(faster.With(Vague(MuchFaster)), MuchFaster);
         var working = Confidence.Above(taken, 0);
         var choked = Confidence.Above(passes.With(Vague(NearAllItPasses)), NearAllItPasses);
+        var (next, minutes) = Next(pinch, lift, speed, working, choked);
         yield return new Finding(
             this,
             FindingKind.Port,
@@ -71,18 +74,19 @@ public sealed record PinchLimits() : FindingRule("pinch-limits", "The pinch limi
             pinch.Station,
             null,
             [section.Section.Id, .. balls.SelectMany(b => b.Readings).Select(r => r.Id), .. port.Sheet.Flow.Sweeps.Select(s => s.Sweep.Id)],
-            Next(pinch, lift, speed, working, choked),
-            Suggestion(port, pinch, faster));
+            next,
+            Suggestion(port, pinch, faster))
+        { Minutes = minutes };
     }
 
     /// <summary>A limit of common practice is itself known to some percent: no verdict turns on a hair.</summary>
     private static Contribution Vague(double limit) => new("limit of common practice", LimitDoubt * limit, double.PositiveInfinity, ContributionKind.Other);
 
     /// <summary>The weakest of the three is the one to measure again.</summary>
-    private static Sentence Next(SurveyedStation pinch, double lift, double speed, double working, double choked) =>
-        speed <= working && speed <= choked ? (Sentence)$"Measure the section at {pinch.Letter} again, by widths at more heights."
-        : working <= choked ? (Sentence)$"Hold the ball once more all round {pinch.Letter}, roof, floor and both sides, with readings without it between."
-        : $"Read the flow at {Quantity.Lift(lift)} again in a second set-up.";
+    private static (Sentence Next, double Minutes) Next(SurveyedStation pinch, double lift, double speed, double working, double choked) =>
+        speed <= working && speed <= choked ? ((Sentence)$"Measure the section at {pinch.Letter} again, by widths at more heights.", BenchMinutes.OneSection)
+        : working <= choked ? ((Sentence)$"Hold the ball once more all round {pinch.Letter}, roof, floor and both sides, with readings without it between.", BenchMinutes.OneRing)
+        : ($"Read the flow at {Quantity.Lift(lift)} again in a second set-up.", BenchMinutes.OneSetUp);
 
     private static CutSuggestion? Suggestion(PortSurvey port, SurveyedStation pinch, Estimate faster)
     {

@@ -24,6 +24,8 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
     // Both cited from memory; docs/theory/sources.md says who else gives it.
     public override string Source => $"{NamedLimits.InletMachKnee.Source}: volumetric efficiency falls past {NamedLimits.InletMachKnee.Said}";
 
+    public override double Minutes => BenchMinutes.OneFigure;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
@@ -43,6 +45,7 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
             [.. flow.Sweeps.Select(s => s.Sweep.Id), port.Sheet.Job.Id],
             plan.IntakeCam.Flanks.Count > 0 ? $"State the cam's other duration: its flanks are part of the doubt." : (Sentence)$"Measure the temperature in the intake at full load: it is most of the doubt.")
         {
+            Minutes = plan.IntakeCam.Flanks.Count > 0 ? Minutes : BenchMinutes.OneSetUp,
             Name = mach.ValveCannot ? "The valve is too small for the plan" : Name,
         };
     }

@@ -15,9 +15,9 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
     /// <inheritdoc/>
     public override double? Prior => 0.08;
 
-    public override Sentence Evidence => $"A sweep of five lifts or more, or a lift read more than once.";
+    public override Sentence Evidence => $"A sweep of five lifts or more, a lift read more than once, or several sweeps.";
 
-    public override Sentence Test => $"One lift lies off its neighbours by more than its sisters' curves do there, or, without sisters, by more than curves of their own kind do ({CurveNeighbours.Usual * 100:0.0} percent); or one of the repeats of a lift lies off the others as a slip does.";
+    public override Sentence Test => $"One lift lies off its neighbours by more than its sisters' curves do there, or, without sisters, by more than curves of their own kind do ({CurveNeighbours.Usual * 100:0.0} percent); or one of the repeats of a lift, or one of several sweeps, lies off the others as a slip does while those lie in line.";
 
     public override Sentence ElseExplains => $"Air that is unsteady at that lift; a change of range there; a corner of the curve, where no sister shows it.";
 
@@ -29,6 +29,8 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
 
     public override string Source => "common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OneReading;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
@@ -37,19 +39,13 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
             yield break;
         }
 
-        var looked = flow.Sweeps.SelectMany(sweep =>
-        {
-            var points = sweep.Curve.Flowing.ToList();
-            var against = FlowAgainstSisters.OfSweep(port, sweep);
-            var repeats = RepeatsAtLift.Of(sweep).ToDictionary(r => r.Lift);
-            return points.Select((p, i) => (Point: p, Line: Line(points, i, against), Repeats: repeats.GetValueOrDefault(p.Lift)));
-        }).Where(l => l.Line is not null || l.Repeats is not null).ToList();
+        var looked = flow.Sweeps.SelectMany(sweep => Looked(port, sweep, [.. flow.Sweeps.Where(s => s != sweep).Select(s => s.Curve)])).ToList();
         if (looked.Count == 0)
         {
             yield break;
         }
 
-        double[] ratios = [.. looked.Select(l => Math.Max(l.Line?.Ratio ?? 0, BySlip(l.Repeats)))];
+        double[] ratios = [.. looked.Select(l => l.Ratio)];
         var chances = Court.AtOneOf(Prior!.Value, ratios);
         var best = Enumerable.Range(0, ratios.Length).MaxBy(i => ratios[i]);
         if (ratios[best] <= 1)
@@ -58,12 +54,8 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
         }
 
         // One slip a sweep is the usual slip: which of two neighbours it is may stay open while that there is one is sure.
-        var (point, line, repeated) = looked[best];
+        var (point, _, said, readings) = looked[best];
         double[] others = [.. looked.Where((l, i) => i != best && chances[i] > Other && !LiftGroups.Same(l.Point.Lift, point.Lift)).Select(l => l.Point.Lift).Distinct()];
-        var ofRepeats = BySlip(repeated) > (line?.Ratio ?? 0);
-        Sentence said = ofRepeats
-            ? (Sentence)$"{repeated!.Farthest.Reading.Fact.Reading.Text} at {Quantity.Lift(point.Lift)} lies far from the other readings of that lift"
-            : $"The flow at {Quantity.Lift(point.Lift)} lies {Quantity.Share(Math.Abs(Math.Exp(line!.Value.Off) - 1)).About(2)} {(line.Value.Off < 0 ? "under" : "over")} where {(line.Value.Sisters ? "its sisters' curves" : "its neighbours")} put it";
         yield return new Finding(
             this,
             FindingKind.Measurement,
@@ -71,7 +63,7 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
             Court.Anywhere(Prior.Value, ratios),
             null,
             null,
-            ofRepeats ? [repeated!.Farthest.Reading.Id] : [.. point.Readings.Select(r => r.Reading.Id)],
+            [.. readings.Select(r => r.Reading.Id)],
             $"Read {Quantity.Lift(point.Lift)} again, coming from below.")
         { Lifts = [point.Lift, .. others] };
     }
@@ -79,48 +71,76 @@ public sealed record ReadingOutOfLine() : FindingRule("reading-out-of-line", "A 
     /// <summary>Another lift is named beside the likeliest from this chance on.</summary>
     private const double Other = 0.1;
 
-    /// <summary>An end's offset from where the two beside it carry it on, less what may be the port's own.</summary>
-    private static double End(double end, double beside, double further)
+    private static IEnumerable<Suspect> Looked(PortSurvey port, ReducedSweep sweep, IReadOnlyList<FlowCurve> others)
     {
-        var off = end - 2 * beside + further;
-        return Math.CopySign(Math.Max(0, Math.Abs(off) - OwnEnd), off);
+        var points = sweep.Curve.Flowing.ToList();
+        var against = FlowAgainstSisters.OfSweep(port, sweep);
+        var repeats = RepeatsAtLift.Of(sweep).ToDictionary(r => r.Lift);
+        var card = sweep.Bench.Fact.Doubt.RepeatScatter;
+        var own = AgainstOwnSweeps.Of(points, card, others);
+        double[] unsteady = [.. points.Select((p, i) => (repeats.GetValueOrDefault(p.Lift)?.Unsteady ?? 1) * (own[i]?.Unsteady ?? 1))];
+        for (var i = 0; i < points.Count; i++)
+        {
+            var line = LiftInLine.Of(points, i, against, card);
+            var odds = UnsteadyOdds(unsteady, i);
+            Suspect?[] ways = [ByLine(points[i], line), ByRepeats(points[i], line, repeats.GetValueOrDefault(points[i].Lift), odds), ByOwnSweeps(points[i], line, own[i], odds)];
+            if (ways.OfType<Suspect>().MaxBy(w => w.Ratio) is { } likeliest)
+            {
+                yield return likeliest;
+            }
+        }
     }
 
-    /// <summary>The smaller of two offsets that point the same way; nothing where they do not.</summary>
-    private static double Nearer(double one, double other) => one * other <= 0 ? 0 : Math.CopySign(Math.Min(Math.Abs(one), Math.Abs(other)), one);
-
-    /// <summary>The lowest or highest lift of a port may leave its sisters by so much of its own: a seat, a fall. Judgement.</summary>
-    private const double OwnEnd = 0.10;
-
-    /// <summary>How well the lifts beside a slip lie in line once it is left out, 0 to 1: beside an innocent one the slip stays where it is.</summary>
-    private static double Mends(List<LiftPoint> points, int at) => Enumerable.Range(at - 1, 3)
-        .Where(i => i != at && i >= 0 && i < points.Count)
-        .Select(i => CurveNeighbours.Off(points, i, at)).OfType<double>()
-        .Aggregate(1.0, (mends, off) => mends * Density.StudentOverItsMiddle(off, 4 * CurveNeighbours.Usual, CurveNeighbours.Degrees));
-
-    /// <summary>A slip among repeats, unsteady air being the other explanation.</summary>
-    private static double BySlip(RepeatsAtLift? repeats) => repeats is null ? 0 : repeats.Slip / (1 + OneOfTwo * repeats.Unsteady);
-
-    /// <summary>How far a lift lies off, and what that speaks for; null where nothing tells.</summary>
-    private static (double Off, double Ratio, bool Sisters)? Line(List<LiftPoint> points, int at, FlowAgainstSisters? against)
+    /// <summary>Odds before this lift's readings that it lies in a band of unsteady air: any band that holds it, by what repeats and sweeps say of its other lifts.</summary>
+    private static double UnsteadyOdds(double[] unsteady, int at)
     {
-        if (against is { Sisters: > 1 } && against.PlaceOf(points[at].Lift) is >= 0 and var k)
+        double Reach(IEnumerable<int> outward)
         {
-            // Against its neighbours' own offsets: a slip stands out from both alike. A band that is the port's own, or a corner where it begins, is no slip, and an end
-            // may leave by a port's own low or high lift.
-            var shape = against.Shape;
-            var (off, weight) = k == 0 ? (End(shape[0], shape[1], shape[2]), 6.0)
-                : k == shape.Count - 1 ? (End(shape[k], shape[k - 1], shape[k - 2]), 6.0)
-                : (Nearer(shape[k] - shape[k - 1], shape[k] - shape[k + 1]), 2.0);
-            return (off, RepeatsAtLift.SlipOfThePen.Ratio(off, Math.Sqrt(weight) * against.ShapeFamily[k].Deviation, against.ShapeFamily[k].Degrees), true);
+            var (sum, product) = (1.0, 1.0);
+            foreach (var i in outward) sum += product *= unsteady[i];
+            return sum;
         }
 
-        if (CurveNeighbours.Off(points, at) is not { } alone)
+        var n = unsteady.Length;
+        return new CurveUnsteady().Prior!.Value / (n * (n + 1) / 2.0) * Reach(Enumerable.Range(0, at).Reverse()) * Reach(Enumerable.Range(at + 1, n - at - 1));
+    }
+
+    /// <summary>The whole lift lies off.</summary>
+    private static Suspect? ByLine(LiftPoint point, LiftInLine? line) => line is null ? null : new Suspect(
+        point, line.Slip,
+        $"The flow at {Quantity.Lift(point.Lift)} lies {Quantity.Share(Math.Abs(Math.Exp(line.Left) - 1)).About(2)} {(line.Left < 0 ? "under" : "over")} where {(line.Sisters ? "its sisters' curves" : "its neighbours")} put it",
+        point.Readings);
+
+    /// <summary>A slip among repeats, unsteady air being the other explanation: a slip leaves the others where the line is, unsteady air none of them.</summary>
+    private static Suspect? ByRepeats(LiftPoint point, LiftInLine? line, RepeatsAtLift? repeats, double odds)
+    {
+        if (repeats is null)
         {
             return null;
         }
 
-        var doubt = LiftDoubt.Of(points[at]);
-        return (alone, RepeatsAtLift.SlipOfThePen.Ratio(alone, Math.Sqrt(CurveNeighbours.Usual * CurveNeighbours.Usual + 1.5 * doubt * doubt), CurveNeighbours.Degrees) * Mends(points, at), false);
+        var mean = line?.Likely(0) ?? 1;
+        var (which, left) = repeats.Suspects.Select(s => (s.Reading, Left: line?.Likely(s.Others - repeats.Mean) ?? 1)).MaxBy(s => s.Left);
+        var slip = repeats.Slip * repeats.Suspects.Average(s => line?.Likely(s.Others - repeats.Mean) ?? 1) / mean;
+        var unsteady = repeats.Unsteady * (line?.Likely(0, repeats.MeanDoubt) ?? 1) / mean;
+        return new Suspect(
+            point, slip / (1 + odds * unsteady), $"{which.Reading.Fact.Reading.Text} at {Quantity.Lift(point.Lift)} lies far from the other readings of that lift", [which]);
     }
+
+    /// <summary>The same among the sweeps of one port.</summary>
+    private static Suspect? ByOwnSweeps(LiftPoint point, LiftInLine? line, AgainstOwnSweeps? own, double odds)
+    {
+        if (own is null)
+        {
+            return null;
+        }
+
+        // Two sweeps do not say which of them it is.
+        var slip = own.Slip * (line is null ? 1 : line.Likely(-own.Off) / line.Likely(0)) / (own.Others == 1 ? 2 : 1);
+        return new Suspect(
+            point, slip / (1 + odds * own.Unsteady),
+            $"The flow at {Quantity.Lift(point.Lift)} lies {Quantity.Share(Math.Abs(Math.Exp(own.Off) - 1)).About(2)} {(own.Off < 0 ? "under" : "over")} where the port's other sweeps put it", point.Readings);
+    }
+
+    private sealed record Suspect(LiftPoint Point, double Ratio, Sentence Said, IReadOnlyList<ReducedReading> Readings);
 }

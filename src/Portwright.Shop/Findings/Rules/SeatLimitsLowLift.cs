@@ -38,7 +38,7 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
 
     public override Sentence Evidence => $"Valve and seat measured; a sweep with lifts up to a tenth of the valve's diameter, and one past a fifth of it.";
 
-    public override Sentence Test => $"Up to a tenth of the valve's diameter of lift the port passes less than its sister ports do, taken against their high lifts, or, without sisters, much less of the valve window than the {UsualSeat:0.00} that sound seats pass (they differ by {SeatSpread * 100:0} percent); at the highest lift the port passes more than 0.55 of its throat.";
+    public override Sentence Test => $"Up to a tenth of the valve's diameter of lift the port passes less than its sister ports do, taken against their high lifts, or, without sisters, much less of the valve window than the {UsualSeat:0.00} that sound seats pass (they differ by {SeatSpread * 100:0} percent); then the port must also pass more than 0.55 of its throat at the highest lift.";
 
     public override Sentence ElseExplains => $"A dial set to zero with the valve not quite shut, or a bent valve; seat width or angle written down wrong; a leak not taken off; a chamber wall too near the valve.";
 
@@ -49,6 +49,8 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
     public override Sentence Risk => $"A seat cut too narrow or sunk too deep runs hot and short; every sinking changes chamber volume and spring height.";
 
     public override string Source => "Coefficient on the minimum area at low lift about 0.9: Heywood, Internal Combustion Engine Fundamentals (1988), section 6.3.2. Limits: common practice, no source; how chances are worked out: docs/theory/judgement.md";
+
+    public override double Minutes => BenchMinutes.OneLift;
 
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
@@ -68,8 +70,11 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
         yield return new Finding(
             this,
             FindingKind.Port,
-            $"Up to {Quantity.Lift(low[^1].Lift)} of lift the port passes {seat.Value:0.00} of the valve window; a good seat passes about {GoodSeat:0.0}. At {Quantity.Lift(high.Lift)} it passes {high.OfThroat.Value:0.00} of the throat; from {FinePort:0.00} on a loss at low lift is put down to the seat.",
-            Confidence.Above(high.OfThroat, FinePort) * Court.Chance(new Explanation(Prior!.Value, Ratio(port, seat, LowLift * valve.HeadDiameter))),
+            $"Up to {Quantity.Lift(low[^1].Lift)} of lift the port passes {seat.Value:0.00} of the valve window; a good seat passes about {GoodSeat:0.0}. At {Quantity.Lift(high.Lift)} it passes {high.OfThroat.Value:0.00} of the throat; from {FinePort:0.00} on, or where its sisters do better at low lift alone, the loss is put down to the seat.",
+            AgainstSisters(port, LowLift * valve.HeadDiameter) is { } against
+                // Held against her sisters' high lifts the rest of the port is out of it.
+                ? Court.Chance(new Explanation(Prior!.Value, against))
+                : Confidence.Above(high.OfThroat, FinePort) * Court.Chance(new Explanation(Prior!.Value, AgainstSoundSeats(seat))),
             null,
             null,
             [.. port.Sheet.Flow!.Sweeps.Select(s => s.Sweep.Id), port.Sheet.Port.Id],
@@ -77,11 +82,15 @@ public sealed record SeatLimitsLowLift() : FindingRule("seat-limits-low-lift", "
             Suggestion(port, seat, low[0].Lift, low[^1].Lift));
     }
 
-    private static double Ratio(PortSurvey port, Estimate seat, double lowLift)
+    private static double AgainstSoundSeats(Estimate seat) =>
+        Poorer.Ratio(Math.Log(Math.Max(1e-6, seat.Value) / UsualSeat), Math.Sqrt(SeatSpread * SeatSpread + Math.Pow(seat.StandardUncertainty / seat.Value, 2)), 12);
+
+    /// <summary>Null without two sisters swept at low lifts and at high ones.</summary>
+    private static double? AgainstSisters(PortSurvey port, double lowLift)
     {
         if (FlowAgainstSisters.Of(port) is not { Sisters: > 1 } against || !against.Lifts.Any(l => l <= lowLift + 1e-6) || !against.Lifts.Any(l => l > 2 * lowLift))
         {
-            return Poorer.Ratio(Math.Log(Math.Max(1e-6, seat.Value) / UsualSeat), Math.Sqrt(SeatSpread * SeatSpread + Math.Pow(seat.StandardUncertainty / seat.Value, 2)), 12);
+            return null;
         }
 
         // Low lifts over high ones: what the port's level is does not matter.

@@ -37,6 +37,8 @@ public sealed record ShortSideTooFast() : FindingRule("short-side-too-fast", "Th
     // The book is cited from memory: docs/theory/sources.md.
     public override string Source => "Speed on the inside of a bend: Miller, Internal Flow Systems (1990); the share taken: common practice, no source";
 
+    public override double Minutes => BenchMinutes.OnePlace;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
@@ -57,6 +59,6 @@ public sealed record ShortSideTooFast() : FindingRule("short-side-too-fast", "Th
                     ? $"Hold a flag at {j.Place.Station.Letter}, {Bearings.Words(6)}: it shows whether the air still follows." : j.Place.Surer(port),
                 JudgedCut.Of(port, $"Lay the short side back at {j.Place.Station.Letter}, larger radius, floor wider and rounded; leave the apex height.", 0.1, 0.06, "short side eased", 6)));
 
-        static double Ratio(PlaceRead p) => p.Sisters > 0 ? p.Ratio(Faster) : p.Said.Ratio(p.Usual + InsideOfABend, p.Spread, Faster);
+        static double Ratio(PlaceRead p) => p.Sisters > 0 ? p.Ratio(Faster) : p.Ratio(Faster, InsideOfABend);
     }
 }

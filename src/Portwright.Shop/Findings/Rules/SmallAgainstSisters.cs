@@ -12,18 +12,15 @@ public sealed record SmallAgainstSisters() : FindingRule("small-against-sisters"
     /// <summary>A small section has this much less area, as a logarithm; judgement.</summary>
     public static readonly Step Smaller = new(0.075, 1.7, StepWay.Down);
 
-    /// <summary>Sound castings' sections differ by about this in area, standard deviation of the logarithm; common practice, no source.</summary>
-    public const double UsualSection = 0.010;
-
-    /// <summary>How many sisters that figure weighs as much as.</summary>
-    public const double UsualDegrees = 4;
+    /// <summary>Sections within this of each other in area are alike, as a logarithm: a fifth of a millimetre of wall all round a usual port. Common practice, no source.</summary>
+    public const double Alike = 0.02;
 
     /// <inheritdoc/>
     public override double? Prior => 0.05;
 
     public override Sentence Evidence => $"The section of one station measured in the port and in two sisters or more, all as received or all cut.";
 
-    public override Sentence Test => $"Its area is smaller than a further sound sister's would be, by how the sisters differ among themselves (and by what usual castings do: {UsualSection * 100:0.0} percent), the caliper's doubt in it.";
+    public override Sentence Test => $"Its area is truly smaller than its sisters' by more than the {Alike * 100:0} percent that sections are called alike within: by a fault of its own, or as castings that differ so much among themselves do (usual ones by {SectionFamily.Usual * 100:0.0} percent). What the caliper may have taken is taken off.";
 
     public override Sentence ElseExplains => $"The caliper a few thousandths beside the narrowest place; a station drawn at another distance; core shift, where the next section is larger for it.";
 
@@ -35,10 +32,12 @@ public sealed record SmallAgainstSisters() : FindingRule("small-against-sisters"
 
     public override string Source => "Partial pooling: docs/theory/judgement.md; limits: common practice, no source";
 
+    public override double Minutes => BenchMinutes.OneSection + BenchMinutes.OneSection;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
-        List<(SurveyedStation Station, ReducedSection Section, Family Family, int Sisters, double Middle)> compared = [];
+        List<(SurveyedStation Station, ReducedSection Section, Family Family, double Caliper, int Sisters)> compared = [];
         foreach (var station in port.Stations)
         {
             if (station.Section is not { Area.Value: > 0 } section)
@@ -49,18 +48,18 @@ public sealed record SmallAgainstSisters() : FindingRule("small-against-sisters"
             double[] sisters = [.. port.Sisters.Select(s => PlaceRead.SameStation(s, station)?.Section?.Area.Value).OfType<double>().Where(a => a > 0).Select(a => Math.Log(a))];
             if (sisters.Length > 1)
             {
-                var caliper = section.Area.StandardUncertainty / section.Area.Value;
-                var family = Family.Of(sisters, Math.Sqrt(UsualSection * UsualSection + caliper * caliper), UsualDegrees);
-                compared.Add((station, section, family, sisters.Length, Math.Exp(family.Mean)));
+                compared.Add((station, section, SectionFamily.Of(section, sisters), SectionFamily.Caliper(section), sisters.Length));
             }
         }
 
-        var chances = Court.AtOneOf(Prior!.Value, [.. compared.Select(c => c.Family.Ratio(Math.Log(c.Section.Area.Value), Smaller))]);
-        return compared.Zip(chances, (c, chance) => new Finding(
+        // One fault a port: it may sit at any section compared.
+        var each = Prior!.Value / Math.Max(1, compared.Count);
+        return compared.Select(c => (c.Station, c.Section, c.Family, c.Sisters, Middle: Math.Exp(c.Family.Mean),
+            Chance: c.Family.Below(Math.Log(c.Section.Area.Value), c.Caliper, Alike, each, Smaller))).Select(c => new Finding(
             this,
             FindingKind.Port,
             $"{Quantity.Area(c.Section.Area.Value)} against {Quantity.Area(c.Middle)} of its {FormattableString.Invariant($"{c.Sisters}")} sisters, {Quantity.Share(Math.Abs(c.Section.Area.Value / c.Middle - 1)).About(2)} {(c.Section.Area.Value < c.Middle ? "less" : "more")}; a sound one would lie within {Quantity.Share(2 * c.Family.Deviation).About(2)}.",
-            chance,
+            c.Chance,
             c.Station.Station,
             null,
             [c.Section.Section.Id],

@@ -23,6 +23,8 @@ public sealed record ThinMetal() : FindingRule("thin-metal", "Leave the metal")
 
     public override string Source => "common practice, no source";
 
+    public override double Minutes => BenchMinutes.OneReading;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

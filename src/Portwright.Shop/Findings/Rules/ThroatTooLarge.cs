@@ -20,6 +20,8 @@ public sealed record ThroatTooLarge() : FindingRule("throat-too-large", "The thr
 
     public override string Source => $"Throat {ThroatShare.Usual.Said} of the valve: {ThroatShare.Usual.Source}";
 
+    public override double Minutes => BenchMinutes.OneFigure;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         if (ThroatShare.Of(port) is { } throat)

@@ -26,6 +26,8 @@ public sealed record ThroatTooSmall() : FindingRule("throat-too-small", "The thr
 
     public override string Source => $"Throat {ThroatShare.Usual.Said} of the valve: {ThroatShare.Usual.Source}. Where the throat takes over: Heywood, Internal Combustion Engine Fundamentals (1988), eq. 6.9";
 
+    public override double Minutes => BenchMinutes.OneFigure;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         if (ThroatShare.Of(port) is { } throat)

@@ -31,6 +31,8 @@ public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "Th
 
     public override string Source => "Separation on the inside of a bend: Miller, Internal Flow Systems (1990); the ball as its sign: common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OnePlace;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);

@@ -27,6 +27,8 @@ public sealed record VolumeDisagrees() : FindingRule("volume-disagrees", "Burett
 
     public override string Source => "Volume by frustums round a bend: the second theorem of Pappus and Guldin; the doubt of a burette: common practice, no source; how chances are worked out: docs/theory/judgement.md";
 
+    public override double Minutes => BenchMinutes.OneSection;
+
     public override IEnumerable<Finding> Look(PortSurvey port)
     {
         ArgumentNullException.ThrowIfNull(port);
