@@ -127,9 +127,9 @@ public sealed partial class CalcTests
     }
 
     [Theory]
-    [InlineData("0.57", "57 %?")]
-    [InlineData("1", "100 %?")]
-    [InlineData("0.45 +- 0.05", "45 %?")]
+    [InlineData("0.57", "--humidity: 57? \"0.57\" was typed")]
+    [InlineData("1", "--humidity: 100? \"1\" was typed")]
+    [InlineData("0.45 +- 0.05", "--humidity: 45? \"0.45\" was typed")]
     public void A_humidity_as_a_share_of_one_is_asked_back(string typed, string likely)
     {
         foreach (var verb in new string[][] { ["air"], ["plate", "--diameter", "2in", "--cd", "0.61", "--dp", "8inH2O"], ["pitot", "--dp", "28inH2O"], ["nozzle", "--area", "1in2"] })
@@ -143,10 +143,12 @@ public sealed partial class CalcTests
     }
 
     [Fact]
-    public void A_humidity_over_one_or_of_none_needs_no_unit()
+    public void A_humidity_as_rooms_have_it_or_of_dry_air_needs_no_unit()
     {
         Assert.Equal(0, Shell.Run("calc", "air", "--humidity", "57").ExitCode);
-        Assert.Equal(0, Shell.Run("calc", "air", "--humidity", "1.01").ExitCode);
+        // Drier than any room: with its unit it was meant so.
+        Assert.Contains("or 1.01 % if that was read", Shell.Run("calc", "air", "--humidity", "1.01").Error, StringComparison.Ordinal);
+        Assert.Equal(0, Shell.Run("calc", "air", "--humidity", "1.01 %").ExitCode);
         Assert.Equal(0, Shell.Run("calc", "air", "--humidity", "0").ExitCode);
     }
 

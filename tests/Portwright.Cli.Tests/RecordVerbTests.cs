@@ -155,7 +155,7 @@ public sealed class RecordVerbTests : IDisposable
     public void A_humidity_as_a_share_of_one_is_asked_back_at_the_morning_check()
     {
         var shell = Shell.Run("check", "--plate", "103", "--range", "large", "--reading", "70%", "--barometer", "29.3inHg", "--temperature", "68F", "--humidity", "0.45", "--data", _data);
-        Assert.Contains("--humidity \"0.45\": 45 %?", shell.Error, StringComparison.Ordinal);
+        Assert.Contains("--humidity: 45? \"0.45\" was typed", shell.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("STOP", shell.Output, StringComparison.Ordinal);
     }
 

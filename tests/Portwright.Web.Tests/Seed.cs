@@ -13,10 +13,10 @@ public sealed record Seed(Guid Bench, Guid Job, Guid Head, Guid Intake, Guid Cut
     public static DateTimeOffset Now => DateTimeOffset.Now;
 
     /// <summary>A job with one head of two cylinders, and a sweep of intake 1 waiting to be read.</summary>
-    public static Seed Put(string data, int lifts = 12, bool asked = true, double step = 0.05)
+    public static Seed Put(string data, int lifts = 12, bool asked = true, double step = 0.05, double? elevation = null)
     {
         using var journal = Journal.Open(data);
-        var bench = Entry.About(Guid.CreateVersion7(), null, Card(), Now);
+        var bench = Entry.About(Guid.CreateVersion7(), null, Card() with { Elevation = elevation }, Now);
         var job = Guid.CreateVersion7();
         var plan = new EnginePlan(Bore: 0.1016, Stroke: 0.0889, Cylinders: 8, IntakeCam: new CamLift(0.32 * 0.0254, 1.6), ExhaustCam: new CamLift(0.31 * 0.0254, 1.6));
         var head = NewHead.Entries(job, "head A", 2, "aluminium", 0, Now, "t");
@@ -47,6 +47,27 @@ public sealed record Seed(Guid Bench, Guid Job, Guid Head, Guid Intake, Guid Cut
             journal.Append(Entry.About(Guid.CreateVersion7(), job, new LeakReading(sweep, "large", Typed.Of(0.6, "%"), Typed.Of(28, "inH2O")), Now));
         }
 
+        return sweep;
+    }
+
+    /// <summary>As <see cref="NewSweep"/>, at these lifts, in, on any range of the card.</summary>
+    public Guid SweepAt(string data, string range, params double[] lifts)
+    {
+        using var journal = Journal.Open(data);
+        var sweep = NewSweep(journal, Job, Bench, Cut0, 0);
+        journal.Append(Entry.About(sweep, Job, new Sweep(Cut0, Bench, FlowDirection.Draw, range, Typed.Of(28, "inH2O"), [.. lifts.Select(l => Typed.Of(l, "in"))]), Now));
+        return sweep;
+    }
+
+    /// <summary>The next cut of the intake with a sweep waiting, as the one named was swept.</summary>
+    public Guid NextCut(string data, Guid like)
+    {
+        using var journal = Journal.Open(data);
+        var cut = Entry.About(Guid.CreateVersion7(), Job, new Cut(Intake, 1, "bowl blended", DateOnly.FromDateTime(Now.DateTime)), Now);
+        journal.Append(cut);
+        var pattern = Ledger.Of(journal.ReadJob(Job)).Get<Sweep>(like).Fact;
+        var sweep = NewSweep(journal, Job, Bench, cut.Subject, 0);
+        journal.Append(Entry.About(sweep, Job, pattern with { Cut = cut.Subject }, Now));
         return sweep;
     }
 

@@ -1,3 +1,4 @@
+using Portwright.Shop.Entering;
 using Portwright.Shop.Units;
 using Portwright.Web.Forms;
 
@@ -44,26 +45,47 @@ public sealed class TypingTests
         Assert.Equal("bowl\nblended", Typed(" bowl\u0000\n\u0007blended\u001b ").Text("x"));
 
     [Theory]
-    [InlineData("0.57", "57 %?")]
-    [InlineData(",57", "57 %?")]
-    [InlineData("1", "100 %?")]
+    [InlineData("0.57", "57")]
+    [InlineData(",57", "57")]
+    [InlineData("1", "100")]
     public void A_humidity_as_a_share_of_one_is_asked_back_the_likely_value_first(string text, string likely)
     {
         var typed = Typed(text);
-        typed.Humidity("x", "Relative humidity");
-        Assert.StartsWith($"Relative humidity \"{text}\": {likely}", typed.Problems["x"], StringComparison.Ordinal);
+        typed.Needed("x", EnteredRoom.Humidity, Surroundings.None);
+        Assert.Equal(likely, typed.Questions["x"].Likely[0]);
+        Assert.StartsWith($"Relative humidity: {likely}? \"{text}\" was typed", typed.Questions["x"].Words, StringComparison.Ordinal);
+        Assert.False(typed.IsGood);
     }
 
     [Theory]
     [InlineData("57", 0.57)]
-    [InlineData("0.57 %", 0.0057)]
-    [InlineData("1.01", 0.0101)]
-    [InlineData("0", 0)]
-    public void A_humidity_with_its_unit_or_over_one_stands(string text, double share)
+    [InlineData("7 %", 0.07)]
+    public void A_humidity_in_percent_stands(string text, double share)
     {
         var typed = Typed(text);
-        Assert.Equal(share, typed.Humidity("x", "Relative humidity")!.Si(Dimension.Fraction), 1e-12);
+        Assert.Equal(share, typed.Needed("x", EnteredRoom.Humidity, Surroundings.None)!.Si(Dimension.Fraction), 1e-12);
         Assert.True(typed.IsGood);
-        Assert.Null(Typed(" ").Humidity("x", "Relative humidity"));
+    }
+
+    /// <summary>Enter presses the button of the likely value, whatever stands in the box by then.</summary>
+    [Theory]
+    [InlineData("202", "2.02")]
+    [InlineData("1.94", "1.94")]
+    public void A_question_answered_by_typing_anew_takes_what_was_typed(string box, string taken)
+    {
+        var typed = new Typing([new("x", box), new("asked.x", "202"), new("take.x", "2.02")], UnitSystem.UsCustomary);
+        Assert.Equal(taken, typed.Needed("x", EnteredValve.Head, Surroundings.None)!.Text);
+        Assert.True(typed.IsGood);
+    }
+
+    [Theory]
+    [InlineData("2.9", true)]
+    [InlineData("3.1", false)]
+    public void What_was_kept_is_kept_for_that_number_alone(string box, bool good)
+    {
+        var typed = new Typing([new("x", box), new("keep.x", "2.9")], UnitSystem.UsCustomary);
+        typed.Needed("x", EnteredValve.Head, Surroundings.None);
+        Assert.Equal(good, typed.IsGood);
+        Assert.Equal(good ? [("Valve head", "2.9")] : [], typed.KeptAsTyped.Select(k => (k.Field, k.Text)));
     }
 }

@@ -76,6 +76,8 @@ public sealed class BallMistyped() : Fault("ball's diameter mistyped", ["ball-no
 public sealed class OnePlaceWrong() : Fault(
     "probe against ball at one place", ["instruments-disagree"], "lazy-floor-or-corner", "busy-roof", "uneven-sides", "closure-fails", "short-side-too-fast", "ball-not-as-written")
 {
+    public override bool IsReadEnough(MadeJob job) => Suffices.ForTheAir(job, this);
+
     public override Planted Plant(MadeJob job, Size size)
     {
         var port = OneOfAny(job);

@@ -23,6 +23,8 @@ public abstract class LocalFault(string name, StationRole station, string[] foun
     {
     }
 
+    public override bool IsReadEnough(MadeJob job) => Suffices.ForTheAir(job, this);
+
     public override Planted Plant(MadeJob job, Size size)
     {
         var port = One(job, job.Draw.Chance(0.75) ? PortKind.Intake : PortKind.Exhaust);

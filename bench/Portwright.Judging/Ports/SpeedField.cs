@@ -9,6 +9,7 @@ public sealed class SpeedField
     private const int Grid = 36;
 
     private readonly (double Size, double Phase)[] _own;
+    private SpeedField? _sound;
     private double _mean;
 
     /// <param name="section">The outline it fills.</param>
@@ -18,8 +19,11 @@ public sealed class SpeedField
     public SpeedField(RoundedSection section, Layer layer, double tilt, double side, double scatter, Draw draw)
     {
         (Section, Layer, Tilt, Side) = (section, layer, tilt, side);
+        Patches = [];
         _own = [.. Enumerable.Range(1, 4).Select(_ => (draw.Normal(scatter * Math.Sqrt(2.0 / 4)), draw.Between(0, 2 * Math.PI)))];
     }
+
+    private SpeedField(SpeedField faulty) => (Section, Layer, Tilt, Side, Patches, _own) = (faulty.Section, faulty.Layer, faulty.Tilt, faulty.Side, [], faulty._own);
 
     public RoundedSection Section { get; private set; }
 
@@ -29,15 +33,18 @@ public sealed class SpeedField
 
     public double Side { get; }
 
-    public List<Patch> Patches { get; } = [];
+    public List<Patch> Patches { get; }
+
+    /// <summary>The air as it would be without what faults do to it.</summary>
+    public SpeedField Sound => Patches.Count == 0 ? this : _sound ??= new SpeedField(this);
 
     /// <summary>The air fills another outline the same way.</summary>
-    public void Fill(RoundedSection section) => (Section, _mean) = (section, 0);
+    public void Fill(RoundedSection section) => (Section, _mean, _sound) = (section, 0, null);
 
     public void Put(Patch patch)
     {
         Patches.Add(patch);
-        _mean = 0;
+        (_mean, _sound) = (0, null);
     }
 
     /// <summary>Local over mean speed; the mean over the section is 1.</summary>

@@ -33,6 +33,15 @@ public static class Tables
         }
 
         Line($"");
+        Line($"{"where the readings suffice: found in 100",-42}{"small",12}{"middle",12}{"large",12}");
+        foreach (var fault in rates.Faults.GroupBy(f => f.Fault).Where(f => f.Any(r => r.Enough < r.Of)))
+        {
+            string Of(Size size) => fault.FirstOrDefault(f => f.Size == size) is not { } f ? "" : f.Enough == 0 ? "- of 0"
+                : string.Create(CultureInfo.InvariantCulture, $"{100.0 * f.FoundOfEnough / f.Enough:F0} of {f.Enough}");
+            Line($"  {fault.Key,-40}{Of(Size.Small),12}{Of(Size.Middle),12}{Of(Size.Large),12}");
+        }
+
+        Line($"");
         Line($"{"said, in 100",-42}{"mean",9}{"was so",9}{"of",9}");
         foreach (var c in rates.Calibration)
         {

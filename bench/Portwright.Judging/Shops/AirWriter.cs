@@ -42,7 +42,10 @@ public sealed class AirWriter(MadeJob job, Book book)
         foreach (var bearing in looked.Bearings)
         {
             var amiss = job.FlagsAt.FirstOrDefault(f => f.Port == looked.Port && f.Station == looked.Station && f.Bearing == bearing);
-            var stands = amiss?.Steadiness ?? (job.Draw.Chance(looked.Station == StationRole.ShortSide && bearing == 6 ? 0.35 : 0.15) ? Steadiness.Trembles : Steadiness.Still);
+            var trembles = looked.Station == StationRole.ShortSide && bearing == 6 ? 0.35 : 0.15;
+            var stands = amiss?.Steadiness ?? (job.Draw.Chance(trembles) ? Steadiness.Trembles : Steadiness.Still);
+            // Sound air makes a flag tremble at most.
+            if (amiss is not null) job.KnownAir.Seen(stands switch { Steadiness.Still => 1 - trembles, Steadiness.Trembles => trembles, _ => 0 });
             book.Add(new FlagReading(
                 looked.Port.Cut, looked.Port.At(looked.Station).Id, bearing, held.Setting.Lift, job.Bench.TestPressure, stands, job.Draw.Chance(0.3) ? 6 : null));
         }

@@ -10,6 +10,9 @@ namespace Portwright.Judging.Shops;
 /// </summary>
 public sealed class BallWriter
 {
+    /// <summary>What a place does to a ball's fall beside the air there, standard deviation of the logarithm.</summary>
+    private const double PlaceScatter = 0.065;
+
     private readonly MadeJob _job;
     private readonly Book _book;
     private readonly double _shop;
@@ -30,10 +33,12 @@ public sealed class BallWriter
         var truly = ball.Si(Dimension.Length) * _job.BallTyped.GetValueOrDefault(port, 1);
         var common = _shop * draw.Factor(0.10);
         var (drift, read) = (draw.Normal(0.0006), 0);
-        void Read(Guid? station, double? bearing, double fall)
+        double Read(Guid? station, double? bearing, double fall)
         {
-            var area = held.Area * (1 - fall) * (1 + drift * read++ / 10.0);
-            _book.Add(new BallReading(check, station, bearing, _job.Bench.Shows(held.Range, area, held.Direction)));
+            var drifted = held.Area * (1 + drift * read++ / 10.0);
+            var shown = _job.Bench.Shows(held.Range, drifted * (1 - fall), held.Direction);
+            _book.Add(new BallReading(check, station, bearing, shown));
+            return 1 - _job.Bench.AreaOf(held.Range, shown, held.Direction) / drifted;
         }
 
         void Without()
@@ -46,9 +51,15 @@ public sealed class BallWriter
         for (var i = 0; i < places.Count; i++)
         {
             var (role, bearing) = places[i];
-            var fall = Fall(port.At(role), bearing, truly, held) * common * draw.Factor(0.065);
-            if (_job.Mended.FirstOrDefault(m => m.Port == port && m.Station == role && m.Bearing == bearing) is { } mended) fall = -mended.Factor;
-            for (var k = 0; k < _reads; k++) Read(port.At(role).Id, bearing, fall);
+            var due = Fall(port.At(role), bearing, truly, held) * common;
+            var fall = due * draw.Factor(PlaceScatter);
+            var mended = _job.Mended.FirstOrDefault(m => m.Port == port && m.Station == role && m.Bearing == bearing);
+            if (mended is not null) fall = -mended.Factor;
+            var seen = Enumerable.Range(0, _reads).Select(_ => Read(port.At(role).Id, bearing, fall)).ToList().Average();
+            var sound = SoundFall(port.At(role), bearing, truly, held) * common;
+            var scatter = _job.Bench.ScatterOf(held.Range, held.Area, held.Direction, _reads);
+            double About(double middle) => Math.Sqrt(scatter * scatter + middle * middle * PlaceScatter * PlaceScatter);
+            _job.KnownAir.Read(seen, (sound, About(sound)), mended is null ? (due, About(due)) : (fall, scatter));
             if (i % 4 == 3 || i == places.Count - 1) Without();
         }
     }
@@ -56,9 +67,17 @@ public sealed class BallWriter
     /// <summary>The ball lies against the wall at a bearing, or hangs in the middle.</summary>
     private double Fall(MadeStation station, double? bearing, double ball, HeldPort held)
     {
-        var (x, y) = station.Section.Place(bearing, ball / 2 + 0.0003);
         var off = _job.PlacesOff.FirstOrDefault(p => p.Ball && p.Port == held.Port && p.Station == station.Role && p.Bearing == bearing)?.Factor ?? 1;
-        return SphereDrag.Fall(station, held.At(station), ball, x, y, off, held.Pressure);
+        return Fall(station, station.Field, bearing, ball, off, held);
+    }
+
+    /// <summary>The same without what was planted.</summary>
+    private static double SoundFall(MadeStation station, double? bearing, double ball, HeldPort held) => Fall(station, station.Field.Sound, bearing, ball, 1, held);
+
+    private static double Fall(MadeStation station, SpeedField field, double? bearing, double ball, double off, HeldPort held)
+    {
+        var (x, y) = station.Section.Place(bearing, ball / 2 + 0.0003);
+        return SphereDrag.Fall(field, held.At(station), ball, x, y, off, held.Pressure);
     }
 
     /// <summary>The largest ball of the box that is no more than a third of the section across.</summary>

@@ -81,13 +81,33 @@ public sealed class MadeBench
     public Typed Shows(MadeRange range, double area, FlowDirection direction, double unsteady = 1)
     {
         var card = range.Card;
-        var pressure = TestPressure.Si(Dimension.Pressure) + _gauge;
-        var conditions = new TestConditions(Room.Air, pressure, direction, null, null, direction == FlowDirection.Draw ? card.DrawInlet : card.BlowInlet);
+        var conditions = Conditions(range, direction);
         // What the meter shows moves with the bench; the air itself does not.
         var shown = (area + Leak) * _day * Moved * (1 + _draw.Normal(Truth.RepeatScatter * unsteady));
         var reading = TestPieceReduction.ReadingFor(MeterOf.Range(card), shown, range.Factor, conditions);
         return Pencil.Rounded(reading / Typed.Of(1, card.Unit).Si(MeterOf.ReadingDimension(card)), card.Resolution, card.Unit);
     }
+
+    /// <summary>The test piece (m2) a reading is of, by one who knows what meter, day, leak and gauge truly are: what is left of it is scatter and the scale's step.</summary>
+    public double AreaOf(MadeRange range, Typed shown, FlowDirection direction) =>
+        Passed(range, shown.Si(MeterOf.ReadingDimension(range.Card)), Conditions(range, direction)) / (_day * Moved) - Leak;
+
+    /// <summary>Standard deviation of the mean of so many readings at a test piece of that area (m2), as a share of it: the scale's step is the same in all of them.</summary>
+    public double ScatterOf(MadeRange range, double area, FlowDirection direction, int readings)
+    {
+        var (card, conditions, passed) = (range.Card, Conditions(range, direction), (area + Leak) * _day * Moved);
+        var shown = TestPieceReduction.ReadingFor(MeterOf.Range(card), passed, range.Factor, conditions);
+        var step = Typed.Of(card.Resolution, card.Unit).Si(MeterOf.ReadingDimension(card));
+        var scale = (Passed(range, shown + step / 2, conditions) - Passed(range, shown - step / 2, conditions)) / Math.Sqrt(12);
+        return Math.Sqrt(passed * passed * Truth.RepeatScatter * Truth.RepeatScatter / readings + scale * scale) / (area * _day * Moved);
+    }
+
+    private static double Passed(MadeRange range, double shown, in TestConditions conditions) =>
+        TestPieceReduction.EffectiveArea(MeterOf.Range(range.Card), shown, range.Factor, conditions).EffectiveArea;
+
+    /// <summary>What truly drives the meter.</summary>
+    private TestConditions Conditions(MadeRange range, FlowDirection direction) => new(
+        Room.Air, TestPressure.Si(Dimension.Pressure) + _gauge, direction, null, null, direction == FlowDirection.Draw ? range.Card.DrawInlet : range.Card.BlowInlet);
 
     /// <summary>A plate in the port's place.</summary>
     public PlateReading ReadPlate(MadePlate plate, MadeRange? range = null)

@@ -70,6 +70,9 @@ public sealed class MadeJob
     /// <summary>Burette over what the port holds.</summary>
     public Dictionary<MadePort, double> BuretteOff { get; } = [];
 
+    /// <summary>What the readings of the air would tell one who knew everything but whether there is a fault.</summary>
+    public KnownAir KnownAir { get; } = new();
+
     public IReadOnlyList<MadePort> Of(PortKind kind) => [.. Ports.Where(p => p.Kind == kind)];
 
     /// <summary>Ports of the same kind, itself left out.</summary>

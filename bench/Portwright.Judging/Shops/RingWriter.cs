@@ -36,7 +36,11 @@ public sealed class RingWriter
         {
             var (x, y) = station.Section.Place(bearing, _depth + _job.Draw.Normal(0.0003));
             var off = _job.PlacesOff.FirstOrDefault(p => !p.Ball && p.Port == looked.Port && p.Station == looked.Station && p.Bearing == bearing)?.Factor ?? 1;
-            var speed = air.Mean * station.Field.At(x, y) * _probe / _stated * (1 + _job.Draw.Normal(_scatter)) * off * _job.ProbeOff.GetValueOrDefault(looked.Port, 1);
+            var scattered = 1 + _job.Draw.Normal(_scatter);
+            var local = station.Field.At(x, y) * off;
+            var speed = air.Mean * local * _probe / _stated * scattered * _job.ProbeOff.GetValueOrDefault(looked.Port, 1);
+            var sound = station.Field.Sound.At(x, y);
+            _job.KnownAir.Read(local * scattered, (sound, sound * _scatter), (local, local * _scatter));
             var depth = bearing is null ? null : _job.Pencil.Metric ? Pencil.Rounded(_depth * 1000, 0.1, "mm") : Pencil.Rounded(_depth / 0.0254, 0.001, "in");
             _book.Add(new ProbeReading(ring, bearing, depth, Shown(air, speed)));
         }

@@ -18,23 +18,23 @@ public static class SphereDrag
     /// <param name="y">m.</param>
     /// <param name="seen">Factor on the speed the ball sees there.</param>
     /// <param name="testPressure">Pa.</param>
-    public static double Fall(MadeStation station, LocalAir air, double ball, double x, double y, double seen, double testPressure)
+    public static double Fall(SpeedField field, LocalAir air, double ball, double x, double y, double seen, double testPressure)
     {
         // The ball feels the air over its whole face.
         double cubes = 0, squares = 0;
         (double X, double Y)[] face = [(0, 0), (0.6, 0), (-0.6, 0), (0, 0.6), (0, -0.6), (0.5, 0.5), (-0.5, 0.5), (0.5, -0.5), (-0.5, -0.5)];
         foreach (var (dx, dy) in face)
         {
-            var v = air.Mean * seen * station.Field.At(x + dx * ball / 2, y + dy * ball / 2);
+            var v = air.Mean * seen * field.At(x + dx * ball / 2, y + dy * ball / 2);
             squares += v * v / face.Length;
             cubes += v * v * v / face.Length;
         }
 
         var front = Math.PI / 4 * ball * ball;
         // A narrow duct speeds the air up round the ball.
-        var confined = 1 + 2.2 * front / station.Section.Area;
+        var confined = 1 + 2.2 * front / field.Section.Area;
         var drag = Coefficient(air.Density * Math.Sqrt(squares) * ball / 1.8e-5) * front * air.Density / 2 * confined;
-        var flow = air.Mean * station.Section.Area * air.Density / 1.19;
+        var flow = air.Mean * field.Section.Area * air.Density / 1.19;
         return 0.5 * drag * cubes / (testPressure * flow);
     }
 }

@@ -14,7 +14,9 @@ public sealed record RuleRate(string Key, int Half, int Nine, int Certain, int T
 /// <param name="Found">Said with 0.9 or more of the right port with a key that counts.</param>
 /// <param name="Sought">Said at all of it, above 0.5.</param>
 /// <param name="False">Jobs of it where something else was falsely said above 0.9.</param>
-public sealed record FaultRate(string Fault, Size Size, int Found, int Sought, int False, int Of);
+/// <param name="Enough">Jobs of it whose readings suffice to tell it.</param>
+/// <param name="FoundOfEnough">Found among those.</param>
+public sealed record FaultRate(string Fault, Size Size, int Found, int Sought, int False, int Of, int Enough, int FoundOfEnough);
 
 /// <summary>Of what was said with about that chance, how much was so.</summary>
 /// <param name="Said">Chance said, on the mean at the base rate.</param>
@@ -75,7 +77,8 @@ public sealed record Rates(
     private static IEnumerable<FaultRate> FaultsOf(IReadOnlyList<Tried> faulty) =>
         from t in faulty
         group t by (t.Fault!.Name, t.Size) into g
-        select new FaultRate(g.Key.Name, g.Key.Size, g.Count(t => t.Found(0.9)), g.Count(t => t.Found(0.5)), g.Count(t => t.AnyFalse(0.9)), g.Count());
+        select new FaultRate(g.Key.Name, g.Key.Size, g.Count(t => t.Found(0.9)), g.Count(t => t.Found(0.5)), g.Count(t => t.AnyFalse(0.9)), g.Count(),
+            g.Count(t => t.ReadEnough), g.Count(t => t.ReadEnough && t.Found(0.9)));
 
     /// <summary>What was said, each thing with its weight: every healthy job weighs alike, every faulty one alike, and the two sorts as the base rate says.</summary>
     private static List<(Said Said, double Weight)> Weighed(Run run) =>

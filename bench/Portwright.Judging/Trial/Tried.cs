@@ -7,8 +7,9 @@ namespace Portwright.Judging.Trial;
 /// <summary>One made shop and what was said of it.</summary>
 /// <param name="Number">Makes the shop again.</param>
 /// <param name="Fault">Null in a healthy one.</param>
+/// <param name="ReadEnough">What was read suffices to tell the fault.</param>
 /// <param name="Broke">What the program threw instead of an answer.</param>
-public sealed record Tried(long Number, Fault? Fault, Size Size, IReadOnlyList<Said> Said, string? Broke)
+public sealed record Tried(long Number, Fault? Fault, Size Size, IReadOnlyList<Said> Said, bool ReadEnough, string? Broke)
 {
     /// <summary>Shop so-many of a fault and size; of the healthy ones where there is no fault.</summary>
     public static long NumberOf(Fault? fault, Size size, int i)
@@ -23,13 +24,14 @@ public sealed record Tried(long Number, Fault? Fault, Size Size, IReadOnlyList<S
     {
         var number = NumberOf(fault, size, i);
         var shop = MadeShop.Of(seed, number, fault, size);
+        var enough = fault?.IsReadEnough(shop.Job) ?? true;
         try
         {
-            return new Tried(number, fault, size, Asking.Of(shop), null);
+            return new Tried(number, fault, size, Asking.Of(shop), enough, null);
         }
         catch (Exception trouble) when (trouble is ArgumentException or InvalidOperationException or ArithmeticException or KeyNotFoundException)
         {
-            return new Tried(number, fault, size, [], $"{Where(trouble)}: {trouble.GetType().Name}: {trouble.Message.Split('\n')[0]}");
+            return new Tried(number, fault, size, [], enough, $"{Where(trouble)}: {trouble.GetType().Name}: {trouble.Message.Split('\n')[0]}");
         }
     }
 

@@ -1,5 +1,6 @@
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
@@ -63,7 +64,7 @@ internal sealed record TypedCheck(
     private static Typed Moist(string text)
     {
         var humidity = Number(text, Dimension.Fraction, "--humidity");
-        return RelativeHumidity.Question("--humidity", text, humidity.Si(Dimension.Fraction)) is { } question ? throw new Refusal(question) : humidity;
+        return EntryJudge.Objection(EnteredRoom.Humidity, "--humidity", text, UnitSystem.UsCustomary, Surroundings.None) is { } question ? throw new Refusal(question) : humidity;
     }
 
     private static Typed Number(string text, Dimension dimension, string field) =>

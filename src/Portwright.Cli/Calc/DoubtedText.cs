@@ -23,6 +23,17 @@ internal static partial class DoubtedText
     [GeneratedRegex(@"^\s*(?<number>[0-9.,/]+(?:[eE][+-]?[0-9]+)?)\s*(?<unit>.*)$")]
     private static partial Regex NumberAndUnit();
 
+    /// <summary>What was typed of the value, without its doubt; "71.4 +- 0.2 %": the unit behind the doubt is the value's too.</summary>
+    public static string ValueOf(string text, Dimension dimension)
+    {
+        var parts = PlusMinus().Split(text);
+        var left = parts[0].Trim();
+        if (parts.Length != 2 || NumberAndUnit().Match(parts[1]) is not { Success: true } doubt) return left;
+        var unit = doubt.Groups["unit"].Value.Trim();
+        return left.Length > 0 && (char.IsAsciiDigit(left[^1]) || left[^1] == '.') && Unit.Find(unit, dimension) is not null && !(unit == "%" && dimension == Dimension.Ratio)
+            ? $"{left} {unit}" : left;
+    }
+
     /// <summary>Splits the doubt off and reads both; on failure <paramref name="problem"/> names field, value and cure.</summary>
     public static bool TryRead(string text, string field, Dimension dimension, UnitSystem system, out InputEstimate value, out string problem)
     {
@@ -34,7 +45,7 @@ internal static partial class DoubtedText
             return false;
         }
 
-        var left = parts[0].Trim();
+        var left = ValueOf(text, dimension);
         Match? doubt = null;
         if (parts.Length == 2)
         {
@@ -44,10 +55,6 @@ internal static partial class DoubtedText
                 problem = $"{field} \"{text}\": what follows ± is not a number. Type it as \"28 inH2O +- 0.1 inH2O\".";
                 return false;
             }
-            // "71.4 +- 0.2 %": the unit behind the doubt is the value's too.
-            var unit = doubt.Groups["unit"].Value.Trim();
-            if (left.Length > 0 && (char.IsAsciiDigit(left[^1]) || left[^1] == '.') && Unit.Find(unit, dimension) is not null && !(unit == "%" && dimension == Dimension.Ratio))
-                left += " " + unit;
         }
 
         if (!TypedNumber.TryParse(left, dimension, system, field, out var typed, out problem)) return false;

@@ -1,5 +1,6 @@
 using Portwright.Cli.Terminal;
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Units;
 
 namespace Portwright.Cli.Calc;
@@ -34,7 +35,7 @@ internal sealed class GivenReader(Calculation calculation, UnitSystem system)
         foreach (var text in typed)
         {
             if (!DoubtedText.TryRead(text, field, input.Dimension, system, out var value, out var problem)) _problems.Add(problem);
-            else if (input.IsHumidity && RelativeHumidity.Question(field, text, value.Value) is { } question) _problems.Add(question);
+            else if (input.IsHumidity && EntryJudge.Objection(EnteredRoom.StandardHumidity, field, DoubtedText.ValueOf(text, input.Dimension), system, Surroundings.None) is { } question) _problems.Add(question);
             else read.Add(value with { Source = input.Label });
         }
         if (read.Count != typed.Count) return;

@@ -7,7 +7,7 @@ internal static class RemarksSaid
 {
     public static Part? Of(PortAtCut port)
     {
-        Sentence[] remarks = [.. port.Sheet.Remarks.Concat(port.Survey.Remarks).Distinct()];
+        Sentence[] remarks = [.. port.Sheet.Remarks.Concat(port.Survey.Remarks).Concat(ConfirmedSaid.Of(port)).Distinct()];
         return remarks.Length == 0 ? null
             : new Part("remarks", $"To know about these figures", [.. remarks.Select((r, i) => new Paragraph(FormattableString.Invariant($"remark-{i + 1}"), r))]);
     }

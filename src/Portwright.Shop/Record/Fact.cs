@@ -29,6 +29,7 @@ namespace Portwright.Shop.Record;
 [JsonDerivedType(typeof(FlagReading), "flag-reading")]
 [JsonDerivedType(typeof(WallPoint), "wall-point")]
 [JsonDerivedType(typeof(Advice), "advice")]
+[JsonDerivedType(typeof(Confirmed), "confirmed")]
 [JsonDerivedType(typeof(Hidden), "hidden")]
 [JsonDerivedType(typeof(Shown), "shown")]
 public abstract record Fact

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Portwright.Geometry.Views;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Trials;
@@ -21,6 +22,9 @@ public abstract class AirPanel : ShopPage
 
     /// <summary>The page's state as its address has it.</summary>
     [Parameter, EditorRequired] public AirState State { get; set; } = null!;
+
+    /// <summary>What is known around this port's fields.</summary>
+    protected Surroundings Around => KnownAround.Port(Ledger, Survey.Sheet.Port.Id);
 
     protected Guid Job => Survey.Sheet.Job.Id;
 
@@ -73,7 +77,7 @@ public abstract class AirPanel : ShopPage
             return false;
         }
 
-        Shop.Save(entry);
+        Shop.Save([entry, .. Confirmations(entry.Subject, Job)]);
         Go.NavigateTo(next ?? (State with { Place = null }).Href);
         return true;
     }

@@ -1,4 +1,5 @@
 using Portwright.Physics.TestPiece;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Record;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
@@ -11,10 +12,10 @@ namespace Portwright.Web.Air;
 internal static class BenchSettingForm
 {
     /// <summary>Null where a field could not be taken; the form says which.</summary>
-    public static BenchSetting? Read(Typing typed, Kept<BenchCard> bench, PortSurvey survey)
+    public static BenchSetting? Read(Typing typed, Kept<BenchCard> bench, PortSurvey survey, Surroundings around)
     {
-        var lift = typed.Needed("lift", "Lift", Dimension.Lift);
-        var pressure = typed.Needed("pressure", "Test pressure", Dimension.Pressure);
+        var lift = typed.Needed("lift", EnteredPort.Lift, around);
+        var pressure = typed.Needed("pressure", EnteredRoom.TestPressure, around);
         if (pressure is { Value: <= 0 })
         {
             typed.Refuse("pressure", "The test pressure must be above zero. Type it as 28 inH2O.");

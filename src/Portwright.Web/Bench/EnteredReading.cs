@@ -1,4 +1,5 @@
 using Portwright.Shop.Bench;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 
@@ -10,14 +11,24 @@ namespace Portwright.Web.Bench;
 /// </summary>
 /// <param name="Number">Made in the browser when Enter was pressed.</param>
 /// <param name="Lift">With its unit.</param>
-/// <param name="Text">What was typed, letter for letter.</param>
+/// <param name="Text">What was typed, letter for letter: the meter's number, and after an @ the test pressure it was read at where that is not the sweep's.</param>
 /// <param name="At">When Enter was pressed.</param>
+/// <param name="Kept">It was asked about and is kept all the same.</param>
 public sealed record EnteredReading(Guid Number, string Lift, string Text, DateTimeOffset At, string? Range, string? Pressure, string? Sound, string? Hand,
-    string? MeterTemperature = null, string? PlenumTemperature = null)
+    string? MeterTemperature = null, string? PlenumTemperature = null, bool Kept = false)
 {
     private static readonly string[] Sounds = ["steady", "whistles", "rattles"];
 
-    /// <summary>The entry to save, or the sentence that says why not.</summary>
+    /// <summary>That it was kept against the question, to be saved with it; numbered after it, so that the second of two is the first.</summary>
+    public Entry Confirmation(Entry reading, string question)
+    {
+        var bytes = Number.ToByteArray();
+        bytes[^1] ^= 1;
+        var number = new Guid(bytes);
+        return new Entry(number, number, reading.Job, reading.At, reading.Hand, "typed", new Confirmed(reading.Subject, "Reading", Text, question));
+    }
+
+    /// <summary>The entry to save, or the sentence that says why not; both where it is a number that no reading can be, of which one may have been meant.</summary>
     public (Entry? Entry, string? Problem) Entry(Kept<Sweep> sweep, Kept<BenchCard> bench, UnitSystem units)
     {
         if (Number == Guid.Empty)
@@ -37,12 +48,15 @@ public sealed record EnteredReading(Guid Number, string Lift, string Text, DateT
         }
 
         var dimension = MeterOf.ReadingDimension(range);
-        if (!TypedNumber.TryParse(Text, dimension, units, "Reading", DecimalMark.Either, Unit.Find(range.Unit, dimension), out var reading, out problem))
+        var (number, at) = Text.IndexOf('@', StringComparison.Ordinal) is >= 0 and var mark ? (Text[..mark].Trim(), Text[(mark + 1)..].Trim()) : (Text, Pressure);
+        string? outOfRange = null;
+        if (!TypedNumber.TryParse(number, dimension, units, "Reading", DecimalMark.Either, Unit.Find(range.Unit, dimension), out var reading, out problem))
         {
-            return (null, problem);
+            if (EntryJudge.BareNumber(number, dimension, units, Unit.Find(range.Unit, dimension)) is not { } bare) return (null, problem);
+            (reading, outOfRange) = (bare, problem);
         }
 
-        if (!Optional(Pressure, Dimension.Pressure, "Test pressure", out var pressure)
+        if (!Optional(at, Dimension.Pressure, "Test pressure", out var pressure)
             || !Optional(MeterTemperature, Dimension.Temperature, "Temperature at the meter", out var meter)
             || !Optional(PlenumTemperature, Dimension.Temperature, "Temperature in the plenum", out var plenum))
         {
@@ -59,7 +73,7 @@ public sealed record EnteredReading(Guid Number, string Lift, string Text, DateT
             plenum,
             Sound: Sounds.Contains(Sound) ? Sound! : "");
         var hand = new string([.. (Hand ?? "").Where(c => !char.IsControl(c)).Take(40)]);
-        return (new Entry(Number, Number, sweep.Entry.Job, At, hand, "typed", fact), null);
+        return (new Entry(Number, Number, sweep.Entry.Job, At, hand, "typed", fact), outOfRange);
 
         bool Optional(string? text, Dimension of, string field, out Typed? value)
         {

@@ -2,8 +2,8 @@ using Microsoft.AspNetCore.Antiforgery;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Record;
-using Portwright.Shop.Reduction;
 using Portwright.Shop.Trials;
 using Portwright.Store;
 using Portwright.Web.Bench;
@@ -43,16 +43,22 @@ internal static class SweepEndpoints
                 return Results.Json(new Answer(null, problem, null), statusCode: StatusCodes.Status422UnprocessableEntity);
             }
 
-            // Reduced before it is saved: what cannot be an air flow is asked again while the porter still sees the tube.
-            var trial = new Reductions(ledger.With([entry]));
-            if (Trial.Refuses(trial.Of(sweep), entry.Subject) is { } refused)
+            // Judged before it is saved, while the porter still sees the tube; one that came before is only answered again.
+            switch (ledger.Find<FlowReading>(entry.Subject) is null ? ReadingEntry.Of(before, entry, units, problem) : null)
             {
-                return Results.Json(new Answer(null, refused, null), statusCode: StatusCodes.Status422UnprocessableEntity);
+                case Refuse refused:
+                    return Results.Json(new Answer(null, refused.Problem, null), statusCode: StatusCodes.Status422UnprocessableEntity);
+                case Ask ask when !entered.Kept || !ask.MayKeep:
+                    return Results.Json(new Answer(null, null, new Question(ask.Question.In(units), [.. ask.Likely.Select(m => m.Text)], ask.MayKeep)), statusCode: StatusCodes.Status409Conflict);
+                case Ask ask:
+                    shop.Save(entry, entered.Confirmation(entry, ask.Question.In(units)));
+                    break;
+                default:
+                    shop.Save(entry);
+                    break;
             }
 
-            shop.Save(entry);
-            var question = ReadingQuestion.Of(before, trial, id, entry.Subject, units) is { } words ? new Question(entry.Subject, words) : null;
-            return Results.Json(new Answer(SweepStanding.Of(shop.Reduced(job), id, units), null, question));
+            return Results.Json(new Answer(SweepStanding.Of(shop.Reduced(job), id, units), null, null));
         }
         catch (RecordProblem trouble) when (trouble.Kind == RecordProblemKind.Refused)
         {
@@ -83,7 +89,7 @@ internal static class SweepEndpoints
 
     private sealed record NamedReading(Guid Id);
 
-    private sealed record Question(Guid Id, string Words);
+    private sealed record Question(string Words, IReadOnlyList<string> Likely, bool MayKeep);
 
     private sealed record Answer(SweepStanding? Standing, string? Problem, Question? Question);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Microsoft.Extensions.Primitives;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Units;
 
 namespace Portwright.Web.Forms;
@@ -12,19 +13,43 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
 
     private readonly Dictionary<string, StringValues> _fields = new(fields, StringComparer.Ordinal);
     private readonly Dictionary<string, string> _problems = [];
+    private readonly Dictionary<string, FieldQuestion> _questions = [];
+    private readonly List<KeptValue> _kept = [];
 
     public static Typing Nothing { get; } = new([], UnitSystem.UsCustomary);
 
     /// <summary>A sentence for each field that could not be taken, by the field's name.</summary>
     public IReadOnlyDictionary<string, string> Problems => _problems;
 
-    public bool IsGood => _problems.Count == 0;
+    /// <summary>What is asked about a field, by its name: the value waits in its box until it is answered.</summary>
+    public IReadOnlyDictionary<string, FieldQuestion> Questions => _questions;
+
+    /// <summary>What was asked about and kept all the same.</summary>
+    public IReadOnlyList<KeptValue> KeptAsTyped => _kept;
+
+    public bool IsGood => _problems.Count == 0 && _questions.Count == 0;
+
+    /// <summary>It was refused or is asked about: where it lies folded away it is opened.</summary>
+    public bool Wants(string name) => _problems.ContainsKey(name) || _questions.ContainsKey(name);
+
+    /// <summary>The first field that wants something, in the order of the form's own boxes: the cursor goes there.</summary>
+    public string? FirstTrouble => _fields.Keys.FirstOrDefault(Wants);
 
     /// <summary>The initials typed, where the form asks for them.</summary>
     public string? Hand => _fields.TryGetValue("hand", out var hand) ? hand.ToString() : null;
 
     /// <summary>What was typed letter for letter; null where the form was not sent or has no such field.</summary>
-    public string? Raw(string name) => _fields.TryGetValue(name, out var value) ? value.ToString() : null;
+    /// <remarks>Where a question was answered by the value it offered, that; a number typed anew while the question stood is the answer, whatever button Enter pressed.</remarks>
+    public string? Raw(string name)
+    {
+        var box = Box(name);
+        return Box(FieldQuestion.Take(name)) is { } taken && Box(FieldQuestion.Of(name)) == box ? taken : box;
+    }
+
+    /// <summary>What was asked about in this box and kept: a later look at the same form does not ask again.</summary>
+    public string? Kept(string name) => Box(FieldQuestion.Keep(name)) is { } kept && kept == Raw(name) ? kept : null;
+
+    private string? Box(string name) => _fields.TryGetValue(name, out var value) ? value.ToString() : null;
 
     public bool Ticked(string name) => _fields.ContainsKey(name);
 
@@ -60,25 +85,44 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
     public Typed? Number(string name, string label, Dimension dimension, string unit) =>
         string.IsNullOrWhiteSpace(Raw(name)) ? null : Needed(name, label, dimension, Unit.Find(unit, dimension));
 
-    /// <summary>A relative humidity that may be left out.</summary>
-    public Typed? Humidity(string name, string label)
+    /// <summary>A number that must be there, judged by what is known around it: in question it waits in its box.</summary>
+    /// <param name="unit">Of a bare number; null for the usual.</param>
+    public Typed? Needed(string name, EnteredField field, Surroundings around, Unit? unit = null)
     {
-        var value = Number(name, label, Dimension.Fraction);
-        if (value is not null && RelativeHumidity.Question(label, value.Text, value.Si(Dimension.Fraction)) is { } question)
+        switch (EntryJudge.Of(field, Raw(name), units, around, unit))
         {
-            Refuse(name, question);
+            case Take take:
+                return take.Value;
+            case Ask ask when ask.MayKeep && Kept(name) is { } kept:
+                _kept.Add(new KeptValue(field.Label, kept, ask.Question.In(units)));
+                return ask.Value;
+            case Ask ask:
+                _questions.TryAdd(name, new FieldQuestion(ask.Question.In(units), [.. ask.Likely.Select(m => m.Text)], ask.MayKeep ? Raw(name) : null));
+                return ask.Value;
+            case Refuse refused:
+                Refuse(name, refused.Problem);
+                return null;
+            default:
+                throw new InvalidOperationException("A value is taken, asked about or refused.");
         }
-
-        return value;
     }
+
+    /// <summary>As above, where it may be left out.</summary>
+    public Typed? Number(string name, EnteredField field, Surroundings around, Unit? unit = null) => string.IsNullOrWhiteSpace(Raw(name)) ? null : Needed(name, field, around, unit);
+
+    /// <summary>As above, in SI; NaN where it could not be taken.</summary>
+    public double NeededSi(string name, EnteredField field, Surroundings around) => Needed(name, field, around)?.Si(field.Dimension) ?? double.NaN;
 
     /// <summary>A number that must be there.</summary>
     public Typed? Needed(string name, string label, Dimension dimension) => Needed(name, label, dimension, null);
 
     /// <summary>A number that must be there, bare numbers taken in <paramref name="unit"/>.</summary>
-    public Typed? Needed(string name, string label, Dimension dimension, Unit? unit)
+    public Typed? Needed(string name, string label, Dimension dimension, Unit? unit) => NeededText(name, label, Raw(name), dimension, unit);
+
+    /// <summary>As above, of a part of what was typed.</summary>
+    public Typed? NeededText(string name, string label, string? text, Dimension dimension, Unit? unit = null)
     {
-        if (TypedNumber.TryParse(Raw(name), dimension, units, label, DecimalMark.Either, unit, out var value, out var problem))
+        if (TypedNumber.TryParse(text, dimension, units, label, DecimalMark.Either, unit, out var value, out var problem))
         {
             return value;
         }
@@ -129,6 +173,29 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
             }
 
             list.Add(value);
+        }
+
+        return list;
+    }
+
+    /// <summary>Several of one field, each judged; the list is asked about as a whole, the first in question put right in its place.</summary>
+    public IReadOnlyList<Typed> Several(string name, EnteredField field, Surroundings around)
+    {
+        ArgumentNullException.ThrowIfNull(field);
+        var parts = Parts(Raw(name) ?? "");
+        var list = Several(name, field.Label, field.Dimension);
+        if (list.Count < parts.Count) return list;
+        for (var i = 0; i < parts.Count; i++)
+        {
+            if (EntryJudge.Of(field, parts[i], units, around) is not Ask ask) continue;
+            var words = ask.Question.In(units);
+            if (Kept(name) is { } kept)
+            {
+                if (_kept.TrueForAll(k => k.Field != field.Label)) _kept.Add(new KeptValue(field.Label, kept, words));
+                continue;
+            }
+
+            _questions.TryAdd(name, new FieldQuestion(words, [.. ask.Likely.Select(m => string.Join("  ", parts.Select((p, k) => k == i ? m.Text : p)))], Raw(name)));
         }
 
         return list;

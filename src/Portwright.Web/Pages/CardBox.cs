@@ -1,3 +1,4 @@
+using Portwright.Shop.Entering;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 using Portwright.Web.Forms;
@@ -71,7 +72,7 @@ internal sealed record CardBox(string Group, string Name, string Label, Dimensio
 
         return Difference && Dimension == Dimension.Temperature
             ? typed.Number(Name, Label, Dimension.Ratio)?.Value * Unit.Default(Dimension, units).Factor
-            : Name == AirHumidity ? typed.Humidity(Name, Label)?.Si(Dimension)
+            : Name == AirHumidity ? typed.Number(Name, EnteredRoom.StandardHumidity, Surroundings.None)?.Si(Dimension)
             : typed.Si(Name, Label, Dimension);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
@@ -11,10 +12,8 @@ namespace Portwright.Web.Pages;
 /// <param name="Figure">As <see cref="PlanFigure"/> and <see cref="PlanProblem"/> name it.</param>
 /// <param name="Value">As it stands, SI.</param>
 /// <param name="Unit">Unit of a bare number where it is not the dimension's own.</param>
-public sealed record PlanBox(string Name, string Label, string Figure, Dimension Dimension, double? Value, string? Hint = null, string? Unit = null)
+public sealed record PlanBox(string Name, string Label, string Figure, Dimension Dimension, double? Value, string? Hint = null, string? Unit = null, EnteredField? Field = null)
 {
-    public const string AirHumidity = "air-humidity";
-
     public string UnitName(UnitSystem units) => Unit ?? Print.UnitName(Dimension, units);
 
     /// <summary>The value as the box shows it.</summary>
@@ -27,9 +26,10 @@ public sealed record PlanBox(string Name, string Label, string Figure, Dimension
             : null;
 
     /// <summary>What the box says now, SI. A box left as the page printed it keeps the value behind it: printing rounds.</summary>
-    public double? Read(Typing typed, UnitSystem units) => typed.Raw(Name) == Printed(units) || string.IsNullOrWhiteSpace(typed.Raw(Name))
-        ? string.IsNullOrWhiteSpace(typed.Raw(Name)) ? null : Value
-        : Name == AirHumidity ? typed.Humidity(Name, Label)?.Si(Dimension)
+    /// <param name="around">What the other boxes say.</param>
+    public double? Read(Typing typed, UnitSystem units, Surroundings around) => string.IsNullOrWhiteSpace(typed.Raw(Name)) ? null
+        : typed.Raw(Name) == Printed(units) ? Value
+        : Field is { } field ? typed.Needed(Name, field, around)?.Si(field.Dimension)
         : typed.Needed(Name, Label, Dimension, Unit is { } unit ? Shop.Units.Unit.Find(unit, Dimension) : null)?.Si(Dimension);
 
     private string Text(double si, UnitSystem units) =>
@@ -47,10 +47,10 @@ public sealed record PlanGroup(string Title, bool Folded, IReadOnlyList<PlanBox>
         new("Cylinders", false,
         [
             new("cylinders", "Number", "Cylinders", Dimension.Count, plan.Cylinders),
-            new("bore", "Bore", "Bore", Dimension.Length, plan.Bore),
-            new("stroke", "Stroke", "Stroke", Dimension.Length, plan.Stroke),
-            new("rod", "Rod, between centres", "Rod", Dimension.Length, plan.RodLength),
-            new("ratio", "Compression ratio", "Compression ratio", Dimension.Ratio, plan.CompressionRatio),
+            new("bore", "Bore", "Bore", Dimension.Length, plan.Bore, Field: EnteredPlan.Bore),
+            new("stroke", "Stroke", "Stroke", Dimension.Length, plan.Stroke, Field: EnteredPlan.Stroke),
+            new("rod", "Rod, between centres", "Rod", Dimension.Length, plan.RodLength, Field: EnteredPlan.Rod),
+            new("ratio", "Compression ratio", "Compression ratio", Dimension.Ratio, plan.CompressionRatio, Field: EnteredPlan.Compression),
         ]),
         Cam("in", "Intake", "after", plan.IntakeCam, plan.IntakeTiming),
         Cam("ex", "Exhaust", "before", plan.ExhaustCam, plan.ExhaustTiming),
@@ -83,10 +83,10 @@ public sealed record PlanGroup(string Title, bool Folded, IReadOnlyList<PlanBox>
         ]),
         new("Air where it runs", true,
         [
-            new("elevation", "Elevation", "Elevation", Dimension.Elevation, plan.Air?.Elevation),
+            new("elevation", "Elevation", "Elevation", Dimension.Elevation, plan.Air?.Elevation, Field: EnteredRoom.Elevation),
             new("air-pressure", "Pressure at the place", "Pressure of the air", Dimension.Barometer, plan.Air?.Pressure, "Empty: by the elevation."),
             new("air-temperature", "Temperature", "Temperature of the air", Dimension.Temperature, plan.Air?.Temperature),
-            new(PlanBox.AirHumidity, "Humidity", "Humidity", Dimension.Fraction, plan.Air?.RelativeHumidity),
+            new("air-humidity", "Humidity", "Humidity", Dimension.Fraction, plan.Air?.RelativeHumidity, Field: EnteredRoom.Humidity),
         ]),
         new("Limits of the class", true,
         [
@@ -98,9 +98,9 @@ public sealed record PlanGroup(string Title, bool Folded, IReadOnlyList<PlanBox>
 
     private static PlanGroup Cam(string side, string name, string where, CamLift? cam, CamTiming? timing) => new($"Cam, {name.ToLowerInvariant()}", false,
     [
-        new($"{side}-lobe", "Lobe lift", $"{name} lobe lift", Dimension.Lift, cam?.LobeLift),
-        new($"{side}-ratio", "Rocker ratio", $"{name} rocker ratio", Dimension.Ratio, cam?.RockerRatio, "Empty is 1: the lobe works on the valve."),
-        new($"{side}-lash", "Lash", $"{name} lash", Dimension.Lift, cam?.Lash),
+        new($"{side}-lobe", "Lobe lift", $"{name} lobe lift", Dimension.Lift, cam?.LobeLift, Field: EnteredPlan.LobeLift),
+        new($"{side}-ratio", "Rocker ratio", $"{name} rocker ratio", Dimension.Ratio, cam?.RockerRatio, "Empty is 1: the lobe works on the valve.", Field: EnteredPlan.Rocker),
+        new($"{side}-lash", "Lash", $"{name} lash", Dimension.Lift, cam?.Lash, Field: EnteredPlan.Lash),
         new($"{side}-seat", "Seat duration", $"{name} seat duration", Dimension.Angle, timing?.SeatDuration),
         new($"{side}-at", "Counted at lobe lift", $"{name} seat lift", Dimension.Lift, timing?.SeatLift),
         new($"{side}-050", "Duration at .050", $"{name} duration at .050", Dimension.Angle, timing?.DurationAt050),

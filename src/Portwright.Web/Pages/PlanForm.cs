@@ -1,4 +1,5 @@
 using System.Globalization;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Plan;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
@@ -10,6 +11,7 @@ namespace Portwright.Web.Pages;
 public sealed class PlanForm(EnginePlan was, Typing typed, UnitSystem units)
 {
     private readonly Dictionary<string, PlanBox> _boxes = PlanGroup.Of(was).SelectMany(g => g.Boxes).ToDictionary(b => b.Name);
+    private readonly Surroundings _around = Stated(typed, units);
 
     /// <summary>The plan; what could not be taken is refused on the form.</summary>
     public EnginePlan Read()
@@ -27,15 +29,15 @@ public sealed class PlanForm(EnginePlan was, Typing typed, UnitSystem units)
             ExhaustCam = Cam("ex", "Exhaust"),
             IntakeTiming = Timing("in", was.IntakeTiming),
             ExhaustTiming = Timing("ex", was.ExhaustTiming),
-            LowestSpeed = Rpm("low", "Lowest speed"),
-            HighestSpeed = Rpm("high", "Highest speed"),
+            LowestSpeed = Rpm("low", EnteredPlan.LowestSpeed),
+            HighestSpeed = Rpm("high", EnteredPlan.HighestSpeed),
             PortSpeed = Band(),
             Fuel = typed.Text("fuel", "Fuel"),
             Mixture = OrNull(new Mixture(), new Mixture(Enum.TryParse<FuelKind>(typed.Raw("fuel-kind"), out var kind) && Enum.IsDefined(kind) ? kind : null, typed.Si("rich", "Mixture", Dimension.Ratio))),
             ClassRules = typed.Text("rules", "Rules"),
             Intake = OrNull(new IntakeTract(), new IntakeTract(Box("runner"), Box("runner-near"), Box("runner-far"), Box("plenum"), Throttle())),
             Exhaust = OrNull(new ExhaustTract(), new ExhaustTract(Box("primary"), Box("primary-size"), Whole("meet", 1, 24), Box("collector"), Box("collector-size"))),
-            Air = OrNull(new RunningAir(), new RunningAir(Box("elevation"), Box("air-pressure"), Box("air-temperature"), Box(PlanBox.AirHumidity))),
+            Air = OrNull(new RunningAir(), new RunningAir(Box("elevation"), Box("air-pressure"), Box("air-temperature"), Box("air-humidity"))),
             Limits = OrNull(new ClassLimits(), new ClassLimits(Box("limit-lift"), Box("limit-ratio"), Box("limit-hole"))),
             SpeedWeights = typed.Raw("weights")?.ReplaceLineEndings("\n") == PlanLists.Of(was.SpeedWeights) ? was.SpeedWeights : PlanLists.Weights(typed),
             Layout = Enum.TryParse<CylinderLayout>(typed.Raw("layout"), out var layout) && Enum.IsDefined(layout) ? layout : null,
@@ -73,11 +75,18 @@ public sealed class PlanForm(EnginePlan was, Typing typed, UnitSystem units)
         }
     }
 
-    private double? Box(string name) => _boxes[name].Read(typed, units);
+    private double? Box(string name) => _boxes[name].Read(typed, units, _around);
 
     private int? Whole(string name, int least, int most) => string.IsNullOrWhiteSpace(typed.Raw(name)) ? null : typed.Count(name, _boxes[name].Label, least, most);
 
-    private double? Rpm(string name, string label) => typed.Number(name, label, Dimension.Ratio)?.Value;
+    private double? Rpm(string name, EnteredField field) => typed.Raw(name) == _boxes[name].Printed(units) ? _boxes[name].Value : typed.Number(name, field, _around)?.Si(Dimension.RotationalSpeed) * 30 / Math.PI;
+
+    /// <summary>What bore, stroke and highest speed say as typed: the other boxes are judged by them.</summary>
+    private static Surroundings Stated(Typing typed, UnitSystem units)
+    {
+        double? Of(string name, EnteredField field) => TypedNumber.TryParse(typed.Raw(name), field.Dimension, units, field.Label, out var value, out _) ? value.Si(field.Dimension) : null;
+        return Surroundings.None.With(EnteredPlan.Bore, Of("bore", EnteredPlan.Bore)).With(EnteredPlan.Stroke, Of("stroke", EnteredPlan.Stroke)).With(EnteredPlan.HighestSpeed, Of("high", EnteredPlan.HighestSpeed));
+    }
 
     private List<int>? Order()
     {

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
+using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 using Portwright.Web.Forms;
 using Portwright.Web.Upkeep;
@@ -39,6 +40,10 @@ public abstract class ShopPage : ComponentBase
     protected virtual void Open()
     {
     }
+
+    /// <summary>What the form asked about and the hand kept all the same, to be saved with the fact it stands in.</summary>
+    protected IEnumerable<Entry> Confirmations(Guid of, Guid? job) =>
+        Typed.KeptAsTyped.Select(k => Entry.About(Guid.CreateVersion7(Now), job, new Confirmed(of, k.Field, k.Text, k.Question), Now, Hand));
 
     /// <summary>Whose hand, as last typed in this browser.</summary>
     protected string Hand => Typed.Hand ?? Hands.Of(Http);

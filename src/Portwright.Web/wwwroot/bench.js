@@ -10,6 +10,13 @@ const passes = reply => reply === null || reply.status >= 500 || reply.status ==
 // Refused because of who sends it, not because of what is sent.
 const barred = reply => reply.status === 403 || reply.body?.code === 'form-token';
 
+function hint(key) {
+  const kbd = document.createElement('kbd');
+  kbd.setAttribute('aria-hidden', 'true');
+  kbd.textContent = key;
+  return kbd;
+}
+
 function heldButton(what, words, held) {
   const button = document.createElement('button');
   button.type = 'button';
@@ -19,6 +26,12 @@ function heldButton(what, words, held) {
   button.textContent = words;
   return button;
 }
+
+// A finger moves so far on a key and still means it, CSS px.
+const slides = 6;
+
+// A key that bounces and a second tap answer nothing, ms.
+const bounces = 350;
 
 class SweepEntry extends HTMLElement {
   connectedCallback() {
@@ -30,18 +43,20 @@ class SweepEntry extends HTMLElement {
     this.liftKey = `portwright.lift.${this.sweep}`;
     this.pendingPrefix = `portwright.pending.${this.sweep}.`;
     this.refusedPrefix = `portwright.refused.${this.sweep}.`;
+    this.questionPrefix = `portwright.question.${this.sweep}.`;
     this.nameKey = `portwright.name.${this.sweep}`;
     this.count = 0;
     this.busy = false;
     this.chosen = localStorage.getItem(this.liftKey);
     if (this.chosen && !this.lift(this.chosen)) this.choose(null);
     this.box.value = localStorage.getItem(this.typedKey) ?? '';
-    this.box.addEventListener('input', () => this.keepTyped());
+    this.before = this.box.value;
+    this.box.addEventListener('input', () => { this.keepTyped(); this.show(); });
     this.box.addEventListener('keydown', event => this.key(event));
     this.addEventListener('click', event => this.press(event));
     this.addEventListener('change', () => this.show());
     this.keypad = document.querySelector('[data-keypad]');
-    this.keypad.addEventListener('click', event => this.press(event));
+    this.padFingers();
     document.querySelector('main .day')?.addEventListener('click', event => this.press(event));
     document.addEventListener('click', event => {
       const jump = event.target.closest('[data-jump]');
@@ -65,6 +80,9 @@ class SweepEntry extends HTMLElement {
   lift(key) { return this.standing.lifts.find(l => l.key === key); }
   pending() { return this.held(this.pendingPrefix); }
   refusals() { return this.held(this.refusedPrefix); }
+  questions() { return this.held(this.questionPrefix); }
+  // The question that stands at the box: its number waits there, outside the record, until it is answered.
+  question() { return this.box.value === '' ? this.questions()[0] ?? null : null; }
   held(prefix) {
     const found = [];
     for (let i = 0; i < localStorage.length; i++) {
@@ -76,7 +94,9 @@ class SweepEntry extends HTMLElement {
   }
   next() {
     if (this.chosen && this.lift(this.chosen)) return this.lift(this.chosen);
-    const waiting = new Set(this.pending().map(p => p.entry.lift));
+    const open = this.question() ?? this.questionAt(this.mends);
+    if (open && this.lift(open.entry.lift)) return this.lift(open.entry.lift);
+    const waiting = new Set([...this.pending(), ...this.questions()].map(p => p.entry.lift));
     return this.standing.lifts.find(l => l.read === 0 && !waiting.has(l.key)) ?? null;
   }
   choose(key) {
@@ -84,6 +104,9 @@ class SweepEntry extends HTMLElement {
     if (key) localStorage.setItem(this.liftKey, key); else localStorage.removeItem(this.liftKey);
   }
   keepTyped() {
+    // The first character typed while a question stands begins that reading anew.
+    if (this.box.value === '') this.mends = null; else if (this.before === '') this.mends = this.questions()[0]?.name ?? null;
+    this.before = this.box.value;
     if (this.box.value) localStorage.setItem(this.typedKey, this.box.value); else localStorage.removeItem(this.typedKey);
   }
   range() { return this.querySelector('[data-range]')?.value ?? this.ranges[0].name; }
@@ -98,26 +121,57 @@ class SweepEntry extends HTMLElement {
   // ---- keys and fingers
   key(event) {
     if (event.isComposing) return;
-    if (event.key === 'Enter') { event.preventDefault(); this.save(false); }
-    else if (event.key === '+') { event.preventDefault(); this.save(true); }
-    else if (event.key === '-' && this.box.value === '') { event.preventDefault(); this.takeBack(); }
+    // No key that can stand in a number, a fraction or a unit is a command.
+    if (event.key === 'Enter') { event.preventDefault(); this.save(event.shiftKey); }
+    else if (event.key === '*') { event.preventDefault(); this.save(true); }
+    else if (event.key === 'z' && (event.ctrlKey || event.metaKey) && this.box.value === '') { event.preventDefault(); this.takeBack(); }
+    else if (event.key.toLowerCase() === 'k' && !event.ctrlKey && !event.metaKey && !event.altKey && this.question()?.entry.question.mayKeep) { event.preventDefault(); this.answer(this.question(), null); }
+  }
+  // A finger that slides a little is a tap, even over a key's edge; the browser's own click would then go to no key at all.
+  padFingers() {
+    let down = null;
+    this.keypad.addEventListener('pointerdown', event => {
+      const key = event.target.closest('[data-press]');
+      down = key ? { key, finger: event.pointerId, x: event.clientX, y: event.clientY } : null;
+    });
+    document.addEventListener('pointercancel', () => { down = null; });
+    document.addEventListener('pointerup', event => {
+      if (down?.finger !== event.pointerId) return;
+      const { key, x, y } = down;
+      down = null;
+      const same = document.elementFromPoint(event.clientX, event.clientY)?.closest('[data-press]') === key;
+      if (!key.disabled && (same || Math.hypot(event.clientX - x, event.clientY - y) <= slides)) this.pressed(key);
+    });
+    // By a keyboard, or by what reads the page aloud: no finger came before.
+    this.keypad.addEventListener('click', event => { if (event.detail === 0) this.press(event); });
   }
   press(event) {
     const button = event.target.closest('[data-press]');
-    if (!button) return;
+    if (button) this.pressed(button);
+  }
+  pressed(button) {
     const what = button.dataset.press;
     if (what === 'save') this.save(false);
     else if (what === 'again') this.save(true);
     else if (what === 'back') this.takeBack();
     else if (what === 'put-back') this.turn('put-back', this.standing.takenBack?.id);
-    else if (what === 'keep') this.query('[data-question]').hidden = true;
-    else if (what === 'retype') this.retype();
+    else if (what === 'likely') this.answer(this.questionAt(button.dataset.held), button.dataset.text);
+    else if (what === 'keep') this.answer(this.questionAt(button.dataset.held), null);
+    else if (what === 'retype') this.retype(this.questionAt(button.dataset.held));
     else if (what === 'mend') this.mend(button.dataset.held);
     else if (what === 'drop') { localStorage.removeItem(button.dataset.held); this.forgetName(); this.show(); }
-    else if (what === 'rub') { this.box.value = this.box.value.slice(0, -1); this.keepTyped(); }
-    else { this.box.value += what; this.keepTyped(); }
+    else {
+      // A text that stands marked is typed over or rubbed out, by the pad as by the keyboard.
+      const [from, to] = [this.box.selectionStart, this.box.selectionEnd];
+      const character = what === 'rub' ? '' : what;
+      if (from !== to) this.box.setRangeText(character, from, to, 'end');
+      else this.box.value = what === 'rub' ? this.box.value.slice(0, -1) : this.box.value + character;
+      this.keepTyped();
+      this.show();
+    }
     this.box.focus({ preventScroll: true });
   }
+  settled() { return performance.now() - (this.savedAt ?? -bounces) >= bounces; }
   query(selector) { return this.querySelector(selector) ?? document.querySelector(selector); }
 
   // ---- saving
@@ -125,11 +179,18 @@ class SweepEntry extends HTMLElement {
     const text = this.box.value.trim();
     const at = this.next();
     if (text === '') {
-      // Nothing typed: + asks the lift read last once more; Enter asks for a number.
+      // Nothing typed: Enter takes what is likely in a question that was there to be read; * asks the lift read last once more.
       const last = this.lastKey;
-      if (again && last) { this.choose(last); this.show(); }
+      const open = this.question();
+      if (open) {
+        if (!this.settled()) return;
+        if (open.entry.question.likely.length > 0) this.answer(open, open.entry.question.likely[0]);
+        else this.say(`Keep ${open.entry.text} with K, or type the number again.`);
+      } else if (again && last) { this.choose(last); this.show(); }
       return;
     }
+    // What is typed while a question stands is that reading, typed again.
+    const mended = this.questionAt(this.mends);
     if (!at) { this.say('Every lift is read. Touch the lift this number belongs to, then save it.'); return; }
     const now = new Date();
     const entry = {
@@ -143,11 +204,14 @@ class SweepEntry extends HTMLElement {
     localStorage.setItem(this.pendingPrefix + order, JSON.stringify(entry));
     // Any page of the workbench says what still waits here, and by this name.
     localStorage.setItem(this.nameKey, this.dataset.name);
-    this.lastKey = at.key;
+    if (mended) localStorage.removeItem(mended.name);
+    this.mends = null;
+    this.lastKey = entry.lift;
+    this.savedAt = performance.now();
     this.box.value = '';
     this.keepTyped();
     for (const sound of this.querySelectorAll('[data-sound]')) sound.checked = false;
-    this.choose(again ? at.key : null);
+    this.choose(again ? entry.lift : null);
     this.say('');
     this.show();
     this.send();
@@ -180,7 +244,8 @@ class SweepEntry extends HTMLElement {
       if (reply.status === 200) {
         this.newer(reply.body.standing);
         this.means(entry.lift);
-        if (reply.body.question) this.ask(reply.body.question, entry);
+      } else if (reply.status === 409 && reply.body?.question) {
+        this.ask(name, entry, reply.body.question);
       } else {
         this.refused(name, entry, reply.body?.problem ?? `The workbench does not take this reading (${reply.status}).`, asked);
       }
@@ -191,7 +256,7 @@ class SweepEntry extends HTMLElement {
     if (this.lost) this.redraw();
   }
   forgetName() {
-    if (this.pending().length + this.refusals().length === 0) localStorage.removeItem(this.nameKey);
+    if (this.pending().length + this.refusals().length + this.questions().length === 0) localStorage.removeItem(this.nameKey);
   }
 
   // Without the live line the picture is fetched, one at a time: what was asked for before a reading was saved must not come to stand
@@ -279,7 +344,6 @@ class SweepEntry extends HTMLElement {
     const reply = await this.post(what, { id });
     if (reply?.status === 200) {
       this.newer(reply.body.standing);
-      this.query('[data-question]').hidden = true;
       this.means(null);
       this.show();
       if (this.lost) this.redraw();
@@ -292,10 +356,26 @@ class SweepEntry extends HTMLElement {
     if (this.pending().length > 0) { this.say('Wait until the readings held here are saved, then take back.'); return; }
     return this.turn('take-back', this.standing.last?.id);
   }
-  async retype() {
-    const { id, key } = this.doubted ?? {};
-    await this.turn('take-back', id);
-    if (key) { this.choose(key); this.show(); this.box.focus(); }
+  questionAt(name) { return this.questions().find(q => q.name === name) ?? null; }
+  // By what was likely meant, or kept as it was typed.
+  answer(asked, text) {
+    if (!asked) return;
+    const { question, ...entry } = asked.entry;
+    localStorage.removeItem(asked.name);
+    // A new number: what was asked about was never saved.
+    const answered = { ...entry, number: crypto.randomUUID(), text: text ?? entry.text, kept: text === null };
+    localStorage.setItem(this.pendingPrefix + asked.name.slice(this.questionPrefix.length), JSON.stringify(answered));
+    this.lastKey = entry.lift;
+    this.say('');
+    this.show();
+    this.send();
+  }
+  retype(asked) {
+    if (!asked) return;
+    localStorage.removeItem(asked.name);
+    this.forgetName();
+    this.choose(asked.entry.lift);
+    this.show();
   }
 
   // ---- showing
@@ -342,6 +422,7 @@ class SweepEntry extends HTMLElement {
       if (here) jump.setAttribute('aria-current', 'step'); else jump.removeAttribute('aria-current');
     }
     this.query('[data-finish]').hidden = !!at;
+    this.showQuestions();
   }
   means(key) {
     const lift = key ? this.lift(key) : null;
@@ -357,10 +438,29 @@ class SweepEntry extends HTMLElement {
     void place.offsetWidth;
     place.classList.add('just-read');
   }
-  ask(question, entry) {
-    this.doubted = { id: question.id, key: entry.lift };
-    this.query('[data-question-words]').textContent = `At ${this.lift(entry.lift)?.shown ?? entry.lift}: ${question.words}`;
-    this.query('[data-question]').hidden = false;
+  ask(name, entry, question) {
+    localStorage.setItem(this.questionPrefix + name.slice(this.pendingPrefix.length), JSON.stringify({ ...entry, question }));
+    localStorage.setItem(this.nameKey, this.dataset.name);
+  }
+  showQuestions() {
+    const open = this.question();
+    const place = this.query('[data-question]');
+    place.hidden = !open;
+    const keys = this.query('[data-question-keys]');
+    if (!open) { keys.replaceChildren(); return; }
+    this.query('[data-question-words]').textContent = `At ${this.lift(open.entry.lift)?.shown ?? open.entry.lift}: ${open.entry.question.words}`;
+    keys.replaceChildren(...open.entry.question.likely.map((text, i) => {
+      const button = heldButton('likely', text, open.name);
+      button.dataset.text = text;
+      if (i === 0) { button.classList.add('main'); button.append(' ', hint('\u21b5')); }
+      return button;
+    }));
+    if (open.entry.question.mayKeep) {
+      const keep = heldButton('keep', `Keep ${open.entry.text}`, open.name);
+      keep.append(' ', hint('K'));
+      keys.append(keep);
+    }
+    keys.append(heldButton('retype', 'Type it again', open.name));
   }
   say(words) { const place = this.query('[data-problem]'); place.hidden = !words; place.querySelector('[data-words]').textContent = words; }
   line(words) {

@@ -25,9 +25,9 @@ function waiting() {
   const sweeps = new Map();
   const here = document.querySelector('sweep-entry')?.dataset.sweep;
   for (let i = 0; i < localStorage.length; i++) {
-    const [, kind, sweep] = /^portwright\.(pending|refused)\.([0-9a-f-]{36})\./.exec(localStorage.key(i)) ?? [];
+    const [, kind, sweep] = /^portwright\.(pending|refused|question)\.([0-9a-f-]{36})\./.exec(localStorage.key(i)) ?? [];
     if (!kind || sweep === here) continue;
-    const held = sweeps.get(sweep) ?? { pending: [], refused: [] };
+    const held = sweeps.get(sweep) ?? { pending: [], refused: [], question: [] };
     held[kind].push(localStorage.key(i));
     sweeps.set(sweep, held);
   }
@@ -47,10 +47,12 @@ function tellWaiting() {
     link.href = `/sweep/${sweep}?skip=leak`;
     link.textContent = localStorage.getItem(`portwright.name.${sweep}`) ?? 'a sweep';
     const wait = held.pending.length;
-    const cure = wait > 0 ? 'Open it to save them.' : 'Open it to type them again.';
-    const say = wait === 1 ? '1 reading waits to be saved on ' : wait > 1 ? `${wait} readings wait to be saved on ` : held.refused.length === 1 ? '1 reading was not taken on ' : `${held.refused.length} readings were not taken on `;
+    const asked = held.question.length;
+    const cure = wait > 0 ? 'Open it to save them.' : asked > 0 ? 'Open it to answer.' : 'Open it to type them again.';
+    const say = wait === 0 && asked > 0 ? asked === 1 ? '1 reading is asked about on ' : `${asked} readings are asked about on `
+      : wait === 1 ? '1 reading waits to be saved on ' : wait > 1 ? `${wait} readings wait to be saved on ` : held.refused.length === 1 ? '1 reading was not taken on ' : `${held.refused.length} readings were not taken on `;
     line.append(say, link, `. ${wait + held.refused.length === 1 ? cure.replace('them', 'it') : cure}`);
-    aside.append(line, listed(sweep, [...held.pending, ...held.refused].sort()));
+    aside.append(line, listed(sweep, [...held.pending, ...held.question, ...held.refused].sort()));
   }
   document.querySelector('main')?.before(aside);
 }

@@ -14,6 +14,7 @@ public sealed partial class FolderOrderTests
     [
         ("Units", "a typed number and its unit rest on nothing"),
         ("Words", "a sentence holds numbers with their units, whatever it is about"),
+        ("Entering", "a typed value is judged by numbers around it, wherever they come from"),
         ("Judgement", "chances are worked out from numbers alone, whatever they are about"),
         ("Record", "facts are made of typed numbers, and advice taken is kept as the sentence it was"),
         ("Walls", "what is left of the metal is read off the record alone"),

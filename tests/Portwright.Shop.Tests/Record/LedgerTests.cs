@@ -81,6 +81,7 @@ public sealed class LedgerTests
         bench.Add(new Advice(Guid.NewGuid(), "thin-metal", null, 6, $"leave it", Decision.Refused, "no metal", 0.001, 0.0005, 0.002, 0.012));
         bench.Add(new BallCalibration(
             bench.BenchId, new DateOnly(2025, 3, 1), Typed.Of(0.5, "in"), Typed.Of(2, "in"), "plate", Typed.Of(28, "inH2O"), [Typed.Of(9, "inH2O")], [Typed.Of(8.6, "inH2O")], bench.Air()));
+        bench.Add(new Confirmed(Guid.NewGuid(), "Valve head", "202", "Valve head: 2.02?"));
         var kinds = typeof(Fact).Assembly.GetTypes().Where(t => t.IsSubclassOf(typeof(Fact)) && !t.IsAbstract);
         Assert.Empty(kinds.Except(bench.Entries.Select(e => e.Fact.GetType())));
         foreach (var entry in bench.Entries)

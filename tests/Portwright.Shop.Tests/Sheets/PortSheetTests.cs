@@ -4,7 +4,6 @@ using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Sheets;
 using Portwright.Shop.Tests.Words;
-using Portwright.Shop.Trials;
 using Portwright.Shop.Units;
 
 namespace Portwright.Shop.Tests.Sheets;
@@ -80,20 +79,6 @@ public sealed class PortSheetTests
         }
 
         Assert.Equal(Measured(FlowDirection.Draw), Measured(FlowDirection.Blow), 1e-12);
-    }
-
-    [Fact]
-    public void A_lost_decimal_point_is_asked_about_and_a_good_cut_is_not()
-    {
-        var (bench, cuts) = TwoCuts();
-        var ledger = bench.Ledger;
-        var curve = CutFlow.Of(ledger, ledger.Get<Cut>(cuts[1]))!.Curve;
-        var before = CutFlow.Of(ledger, ledger.Get<Cut>(cuts[0]))!.Curve;
-        var there = curve.At(0.010)!.Value;
-        Assert.NotNull(TypingSlip.Ask(curve, before, 0.010, there / 3));
-        Assert.NotNull(TypingSlip.Ask(curve, null, 0.010, there * 2));
-        Assert.Null(TypingSlip.Ask(curve, before, 0.010, there * 1.06));
-        Assert.Null(TypingSlip.Ask(curve, null, 0.010, there * 1.1));
     }
 
     [Fact]
