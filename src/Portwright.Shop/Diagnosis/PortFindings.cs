@@ -17,8 +17,9 @@ public static class PortFindings
     }
 
     /// <summary>Where two instruments contradict each other nothing is cut on the word of either: the suggestion goes, the finding stays and says why.</summary>
-    private static IReadOnlyList<Finding> Agreed(IReadOnlyList<Finding> findings)
+    public static IReadOnlyList<Finding> Agreed(IReadOnlyList<Finding> findings)
     {
+        ArgumentNullException.ThrowIfNull(findings);
         var disputed = findings.Where(f => f.Rule is InstrumentsDisagree && f.Confidence >= Confidence.Stated).ToList();
         return disputed.Count == 0 ? findings : [.. findings.Select(f => f.Suggestion is { Bearing: { } hours } cut
             && disputed.Exists(d => d.Station?.Id == f.Station?.Id && WallState.Apart(d.Bearing!.Value, hours) <= cut.ReachesWall)

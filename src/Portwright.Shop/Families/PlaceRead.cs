@@ -23,13 +23,21 @@ public sealed record PlaceRead(
     public const double SamePlace = 0.5;
 
     /// <summary>Likelihood ratio of a step of the local speed against a place as sound ports show it.</summary>
-    public double Ratio(Step step) => Said.Ratio(Usual, Spread, step, Beside);
+    public double Ratio(Step step) => Said.Ratio(Usual, Spread, step, BesideOfAPlace);
 
     /// <summary>The same where sound places of the kind are faster by so much.</summary>
-    public double Ratio(Step step, double faster) => Said.Ratio(Usual + faster, Spread, step, Beside);
+    public double Ratio(Step step, double faster) => Said.Ratio(Usual + faster, Spread, step, BesideOfAPlace);
 
-    /// <summary>What the places beside it say of a step here.</summary>
-    internal Beside Beside { get; init; }
+    /// <summary>The same of a fault that may take in all of a wall.</summary>
+    public double RatioOfAWall(Step step) => Said.Ratio(Usual, Spread, step, Beside);
+
+    /// <summary>What the places beside it say of a step here, by the half width of the fault.</summary>
+    internal IReadOnlyList<Beside> Beside { get; init; } = [default];
+
+    internal IReadOnlyList<Beside> BesideOfAPlace => [.. Beside.Take(Judgement.Beside.OfAPlace)];
+
+    /// <summary>Likelihood ratio of one instrument being wrong here, against both being right in sound air.</summary>
+    public double OneWrong => Said.OneWrong(Usual, Spread);
 
     /// <summary>Likelihood ratio of one instrument being wrong here.</summary>
     public double Contradiction => Said.Contradiction(Usual, Spread);
@@ -41,8 +49,8 @@ public sealed record PlaceRead(
         return port.Remembered(() => (IReadOnlyList<PlaceRead>)[.. ByItself(port).Select(place => Against(place, Together(port).Of(place)))]);
     }
 
-    /// <summary>The same place where another of the port is not taken for sound: what that one shows is left out.</summary>
-    public PlaceRead NotKnowing(PortSurvey port, PlaceRead other)
+    /// <summary>The same place where what it gains another, across from it, loses.</summary>
+    public PlaceRead Leaning(PortSurvey port, PlaceRead other)
     {
         ArgumentNullException.ThrowIfNull(other);
         PlaceRead Alone(PlaceRead place) => ByItself(port).First(p => p.Station == place.Station && p.Bearing == place.Bearing);

@@ -25,6 +25,15 @@ internal sealed class PlacesTogether
     /// </summary>
     public const double BetweenSides = 0.08;
 
+    /// <summary>
+    /// Another place, or the same of a sister, has a fault of its own so often, and is then off by so much either way, standard deviation of the logarithm: four faults of the air with a prior
+    /// of about a sixth each, one at some of a port's dozen places and those beside it. Judgement.
+    /// </summary>
+    public const double Faulty = 0.10, FaultyBy = 0.40;
+
+    /// <summary>Of more sisters than this a faulty one is outvoted: she is drawn in.</summary>
+    private const int FewSisters = 2;
+
     /// <summary>Nearer to across from each other than this two places are that, hours.</summary>
     private const double Across = 0.25;
 
@@ -109,44 +118,76 @@ internal sealed class PlacesTogether
     /// What all other readings say of a place: the logarithm a probe and a ball there should find in sound air, their variances and what is common to both, the readings' own doubt left out.
     /// </summary>
     /// <param name="place">Of the port itself.</param>
-    /// <param name="without">Another place of it that is left out as well; null: none.</param>
-    public Expected Of(PlaceRead place, PlaceRead? without = null)
+    /// <param name="loser">Place across from it that loses what it gains; null: a step here is its own.</param>
+    public Expected Of(PlaceRead place, PlaceRead? loser = null)
     {
-        var here = Here(place);
-        if (without is not null)
-        {
-            here = [.. here, .. Here(without)];
-        }
-
+        int[] here = [.. Enumerable.Range(0, _readings.Count).Where(i => ReferenceEquals(_readings[i].Of, place))];
         var first = _readings[here[0]];
         // Where one instrument did not look, the air itself stands in its place.
         var probe = here.Select(i => _readings[i]).FirstOrDefault(r => ReferenceEquals(r.Of, place) && !r.IsBall) ?? new Reading(0, first.Station, first.Place, first.Section, first.Bearing, first.Open, place, false, "", 0);
         var ball = here.Select(i => _readings[i]).FirstOrDefault(r => ReferenceEquals(r.Of, place) && r.IsBall) ?? probe;
+        // A step here reaches the port's own places beside it.
+        double[][] reached = [.. Beside.HalfWidths.Select(w => _readings.Select((r, i) => Array.IndexOf(here, i) < 0 ? Reached(place, loser, r, w) : 0).ToArray())];
         List<(double Weight, Expected Said)> each = [];
         foreach (var (apart, prior, held) in _together)
         {
-            var others = held.Without(here).DrawnIn(Family.DrawnIn);
-            // A step here reaches the port's own places beside it.
-            double[] reached = [.. _readings.Select((r, i) => Array.IndexOf(here, i) < 0 ? Reached(place, r) : 0)];
+            var left = held.Without(here);
             double[] With(Reading of) => [.. _readings.Select(r => Common(of, r, apart))];
             var (withProbe, withBall) = (With(probe), With(ball));
-            each.Add((prior + others.LogLikelihood, new Expected(
-                others.Mean(withProbe),
-                Common(probe, probe, apart) - others.Taken(withProbe, withProbe),
-                others.Mean(withBall),
-                Common(ball, ball, apart) - others.Taken(withBall, withBall),
-                Common(probe, ball, apart) - others.Taken(withProbe, withBall),
-                new Beside(others.Mean(reached), others.Taken(reached, reached), others.Taken(probe.Shares.Length > 0 ? withProbe : withBall, reached)),
-                _readings.Where(r => r.Place == first.Place && r.Port != 0).Select(r => r.Port).Distinct().Count())));
+            foreach (var (log, others) in Trusted(left, here, first.Place))
+            {
+                each.Add((prior + log, new Expected(
+                    others.Mean(withProbe),
+                    Common(probe, probe, apart) - others.Taken(withProbe, withProbe),
+                    others.Mean(withBall),
+                    Common(ball, ball, apart) - others.Taken(withBall, withBall),
+                    Common(probe, ball, apart) - others.Taken(withProbe, withBall),
+                    [.. reached.Select(r => new Beside(others.Mean(r), others.Taken(r, r), others.Taken(probe.Shares.Length > 0 ? withProbe : withBall, r)))],
+                    _readings.Where(r => r.Place == first.Place && r.Port != 0).Select(r => r.Port).Distinct().Count())));
+            }
         }
 
         return Expected.Mixed(each);
     }
 
-    private static double Reached(PlaceRead place, Reading reading) => reading.Port != 0 || reading.Station != place.Station.Station.Id ? 0
-        : Beside.Reaches(reading.Of is { } other ? WallState.Apart(other.Bearing, place.Bearing) : null);
+    /// <summary>All others sound, or one of those a place leans on faulty, each with the logarithm of how likely that is.</summary>
+    private IEnumerable<(double Log, JointNormal Others)> Trusted(JointNormal left, int[] here, int place)
+    {
+        var sound = left.DrawnIn(Family.DrawnIn);
+        int[][] suspects = [.. Suspects(left, here, place)];
+        yield return (sound.LogLikelihood + Math.Log(1 - suspects.Length * Faulty), sound);
+        foreach (var suspect in suspects)
+        {
+            var loosened = left.Loosened(suspect, FaultyBy * FaultyBy);
+            yield return (sound.LogLikelihood + Math.Log(Faulty) + loosened.LogLikelihood - left.LogLikelihood, loosened.DrawnIn(Family.DrawnIn));
+        }
+    }
 
-    private int[] Here(PlaceRead place) => [.. Enumerable.Range(0, _readings.Count).Where(i => ReferenceEquals(_readings[i].Of, place))];
+    /// <summary>The same place of each sister where they are few, and of the port's other places the one that lies furthest off what all say of it: readings of each.</summary>
+    private IEnumerable<int[]> Suspects(JointNormal left, int[] here, int place)
+    {
+        int[] All(Func<Reading, bool> which) => [.. Enumerable.Range(0, _readings.Count).Where(i => which(_readings[i]))];
+        int[] sisters = [.. All(r => r.Place == place && r.Port != 0).Select(i => _readings[i].Port).Distinct()];
+        foreach (var sister in sisters.Length <= FewSisters ? sisters : [])
+        {
+            yield return All(r => r.Place == place && r.Port == sister);
+        }
+
+        int[] own = [.. All(r => r.Port == 0).Except(here)];
+        if (own.Length > 0)
+        {
+            var furthest = _readings[own.MaxBy(left.Deviations)].Place;
+            yield return [.. own.Where(i => _readings[i].Place == furthest)];
+        }
+    }
+
+    private static double Reached(PlaceRead place, PlaceRead? loser, Reading reading, double halfWidth)
+    {
+        double? From(PlaceRead middle) => reading.Of is { } other ? WallState.Apart(other.Bearing, middle.Bearing) : null;
+        return reading.Port != 0 || reading.Station != place.Station.Station.Id ? 0
+            : loser is null ? Beside.Reaches(From(place), halfWidth)
+            : Beside.Leans(From(place), From(loser), WallState.Apart(place.Bearing, loser.Bearing), halfWidth);
+    }
 
     /// <summary>By the usual spread between sisters, and by the others where there are sisters to tell it.</summary>
     private List<(double, double, JointNormal)> HeldWithEachSpread()
@@ -232,8 +273,8 @@ internal sealed class PlacesTogether
     /// <param name="Probe">Mean of what a probe should find.</param>
     /// <param name="Ball">Mean of what a ball should find, its shared factor's third in it.</param>
     /// <param name="Both">Covariance of the two.</param>
-    /// <param name="Beside">What the port's own places beside it say of a step here.</param>
-    internal readonly record struct Expected(double Probe, double ProbeVariance, double Ball, double BallVariance, double Both, Beside Beside, int Sisters)
+    /// <param name="Beside">What the port's own places beside it say of a step here, by its half width.</param>
+    internal readonly record struct Expected(double Probe, double ProbeVariance, double Ball, double BallVariance, double Both, IReadOnlyList<Beside> Beside, int Sisters)
     {
         /// <summary>One normal in the place of several, with their mean and their spread.</summary>
         internal static Expected Mixed(IReadOnlyList<(double LogWeight, Expected Said)> each)
@@ -248,7 +289,7 @@ internal sealed class PlacesTogether
                 ball,
                 Mean(e => e.BallVariance + (e.Ball - ball) * (e.Ball - ball)),
                 Mean(e => e.Both + (e.Probe - probe) * (e.Ball - ball)),
-                new Beside(Mean(e => e.Beside.Slope), Mean(e => e.Beside.Bend), Mean(e => e.Beside.Follows)),
+                [.. each[0].Said.Beside.Select((_, w) => new Beside(Mean(e => e.Beside[w].Slope), Mean(e => e.Beside[w].Bend), Mean(e => e.Beside[w].Follows)))],
                 each[0].Said.Sisters);
         }
     }

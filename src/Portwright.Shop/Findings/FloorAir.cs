@@ -5,11 +5,14 @@ using Portwright.Shop.Walls;
 
 namespace Portwright.Shop.Findings;
 
-/// <summary>The two things a slow floor of the bend may be: lazy air, or air that is off the wall. Each is judged knowing of the other.</summary>
+/// <summary>What the air on the floor of the bend may be: lazy, off the wall, too fast. Each is judged knowing of the others.</summary>
 internal static class FloorAir
 {
     /// <summary>Chance that a port has a lazy floor or corner, and that its air is off the short side, before anything is read; judgement.</summary>
     public const double LazyPrior = 0.20, TornOffPrior = 0.12;
+
+    /// <summary>Chance that probe and ball disagree somewhere in a port, before anything is read; judgement.</summary>
+    public const double DisagreePrior = 0.12;
 
     /// <summary>A lazy place carries this much less than a sound one, as a logarithm of the speed; judgement.</summary>
     public static readonly Step Slower = new(0.42, 1.9, StepWay.Down);
@@ -30,8 +33,10 @@ internal static class FloorAir
     public static IReadOnlyList<PlaceRead> MayBeTornOff(PortSurvey port) => [.. Places.Of(port, port.InTheBend).Where(p => p.Ball is not null && IsFloor(p.Bearing))];
 
     /// <summary>Likelihood ratio of air off the wall against air that follows it, sound or lazy, by the ball.</summary>
-    /// <param name="places">Places looked at, which share the prior of a lazy one.</param>
-    public static double TornOff(PlaceRead place, int places) => Torn(place) / (1 + LazyPrior / Math.Max(1, places) * place.Ratio(Slower));
+    /// <remarks>Where the probe finds sound air and the ball none, one of the two may as well be wrong.</remarks>
+    /// <param name="places">Places looked at, which share the prior of a lazy one and of an instrument that is wrong.</param>
+    public static double TornOff(PlaceRead place, int places) =>
+        Torn(place) / (1 + (LazyPrior * place.Ratio(Slower) + DisagreePrior * place.OneWrong) / Math.Max(1, places));
 
     /// <summary>Likelihood ratio of a lazy place against a sound one or, on the floor of the bend, one where the air is off.</summary>
     /// <remarks>
@@ -50,6 +55,12 @@ internal static class FloorAir
         return torn <= lazy ? lazy + torn : lazy / (1 + TornOffPrior / Math.Max(1, places) * Torn(place));
     }
 
+    /// <summary>Likelihood ratio of fast air on the floor of the bend against sound air or, as a ball may tell, air off the wall or one of two instruments that is wrong.</summary>
+    /// <param name="fast">The same against sound air alone.</param>
+    /// <param name="places">Places looked at, which share the priors of the others.</param>
+    public static double Fast(PlaceRead place, double fast, int places) =>
+        fast / (1 + ((place.Ball is null ? 0 : TornOffPrior * Torn(place)) + DisagreePrior * place.OneWrong) / Math.Max(1, places));
+
     private static double Torn(PlaceRead place)
     {
         if (place.Ball is not { PublishedDue: { } published } ball)
@@ -61,8 +72,6 @@ internal static class FloorAir
         var due = ball.Response?.Expected.Fall.Value ?? published.Fall.Value;
         var torn = RisesIn * Rises.Sizes.Average(rise => Density.Normal(fall + rise, doubt))
             + (1 - RisesIn) * Density.Normal(fall, Math.Sqrt(doubt * doubt + NextToNothing * NextToNothing * due * due));
-        // The probe, where it was read there, finds air that is off the wall slow, and so do the places beside it.
-        return torn / Math.Max(double.Epsilon, place.Said.BallAlone(place.Usual, place.Spread)) * place.Said.ProbeAlone(place.Usual, place.Spread, Slower)
-            * Slower.Sizes.Average(place.Beside.Ratio);
+        return place.Said.TornOff(place.Usual, place.Spread, Slower, torn, place.BesideOfAPlace);
     }
 }

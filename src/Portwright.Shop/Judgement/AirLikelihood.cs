@@ -30,22 +30,21 @@ public sealed class AirLikelihood
     private AirLikelihood(double[]? probe, double[]? ball)
     {
         (_probe, _ball) = (probe, ball);
-        double[] trusted = [.. Grid.Select(_ => 1.0)];
-        foreach (var instrument in (double[]?[])[probe, ball])
+        _together = [.. Grid.Select(_ => 1.0)];
+        foreach (var instrument in new[] { probe, ball }.OfType<double[]>())
         {
-            if (instrument is null)
-            {
-                continue;
-            }
-
-            var blind = Blind * instrument.Average();
+            var trusted = Trusted(instrument);
             for (var i = 0; i < trusted.Length; i++)
             {
-                trusted[i] *= (1 - Blind) * instrument[i] + blind;
+                _together[i] *= trusted[i];
             }
         }
+    }
 
-        _together = trusted;
+    private static double[] Trusted(double[] instrument)
+    {
+        var blind = Blind * instrument.Average();
+        return [.. instrument.Select(l => (1 - Blind) * l + blind)];
     }
 
     /// <summary>Steps of the logarithm the likelihoods are worked out at.</summary>
@@ -74,30 +73,27 @@ public sealed class AirLikelihood
         return step.Sizes.Average(size => Sum(_together, mean + size, spread));
     }
 
-    /// <summary>The same of the ball alone; 1 without one.</summary>
-    public double BallAlone(double mean, double spread) => _ball is null ? 1 : 0.95 * Sum(_ball, mean, spread) + 0.05 * Sum(_ball, mean, 3 * spread);
+    /// <summary>Likelihood ratio of a step against none.</summary>
+    public double Ratio(double mean, double spread, Step step) => Ratio(mean, spread, step, [default]);
 
-    /// <summary>Likelihood ratio of a step by the probe alone; 1 without one. A probe may be wrong like any instrument.</summary>
-    public double ProbeAlone(double mean, double spread, Step step)
+    /// <summary>The same where places beside it were read that a step here moves as well, by one of several shapes of equal chance.</summary>
+    public double Ratio(double mean, double spread, Step step, IReadOnlyList<Beside> beside) =>
+        Stepped(_together, mean, spread, step, beside) / Math.Max(double.Epsilon, Under(mean, spread));
+
+    /// <summary>Likelihood ratio of air that is off the wall here against air that follows it as sound air does: a probe finds it slow; what a ball takes goes with its speed no more.</summary>
+    /// <param name="ball">Likelihood of the ball's reading where the air is off.</param>
+    public double TornOff(double mean, double spread, Step slower, double ball, IReadOnlyList<Beside> beside)
     {
-        ArgumentNullException.ThrowIfNull(step);
-        if (_probe is null)
-        {
-            return 1;
-        }
-
-        var blind = Blind * _probe.Average();
-        return ((1 - Blind) * step.Sizes.Average(size => Sum(_probe, mean + size, spread)) + blind) / ((1 - Blind) * Sum(_probe, mean, spread) + blind);
+        // Under sound air the two look at one speed: a slow one surprises them once, not twice.
+        var off = _ball is null ? 1 : (1 - Blind) * ball + Blind * _ball.Average();
+        return off * Stepped(_probe is null ? null : Trusted(_probe), mean, spread, slower, beside) / Math.Max(double.Epsilon, Under(mean, spread));
     }
 
-    /// <summary>Likelihood ratio of a step against none.</summary>
-    public double Ratio(double mean, double spread, Step step) => Ratio(mean, spread, step, default);
-
-    /// <summary>The same where places beside it were read that a step here moves as well.</summary>
-    public double Ratio(double mean, double spread, Step step, Beside beside)
+    private static double Stepped(double[]? likelihood, double mean, double spread, Step step, IReadOnlyList<Beside> beside)
     {
         ArgumentNullException.ThrowIfNull(step);
-        return step.Sizes.Average(size => beside.Ratio(size) * Sum(_together, mean + size * (1 - beside.Follows), spread)) / Math.Max(double.Epsilon, Under(mean, spread));
+        ArgumentNullException.ThrowIfNull(beside);
+        return step.Sizes.Average(size => beside.Average(b => b.Ratio(size) * (likelihood is null ? 1 : Sum(likelihood, mean + size * (1 - b.Follows), spread))));
     }
 
     /// <summary>Likelihood ratio of one of the two instruments being wrong here against both being right; 1 where only one looked.</summary>
@@ -109,11 +105,21 @@ public sealed class AirLikelihood
         }
 
         double[] same = [.. Grid.Select((_, i) => _probe[i] * _ball[i])];
-        // The air itself may be sound or far from it: that alone is no contradiction.
-        double Air(double[] of) => 0.8 * Sum(of, mean, spread) + 0.2 * Sum(of, mean, WrongBy);
-        var wide = Math.Sqrt(spread * spread + WrongBy * WrongBy);
-        return (Air(_probe) * Sum(_ball, mean, wide) + Air(_ball) * Sum(_probe, mean, wide)) / 2 / Math.Max(double.Epsilon, Air(same));
+        return OneWrong(_probe, _ball, mean, spread) / Math.Max(double.Epsilon, AnyAir(same, mean, spread));
     }
+
+    /// <summary>The same against both being right in air that is sound; 0 where only one looked.</summary>
+    public double OneWrong(double mean, double spread) =>
+        _probe is null || _ball is null ? 0 : OneWrong(_probe, _ball, mean, spread) / Math.Max(double.Epsilon, Under(mean, spread));
+
+    private static double OneWrong(double[] probe, double[] ball, double mean, double spread)
+    {
+        var wide = Math.Sqrt(spread * spread + WrongBy * WrongBy);
+        return (AnyAir(probe, mean, spread) * Sum(ball, mean, wide) + AnyAir(ball, mean, spread) * Sum(probe, mean, wide)) / 2;
+    }
+
+    /// <summary>The air itself may be sound or far from it: that alone is no contradiction.</summary>
+    private static double AnyAir(double[] of, double mean, double spread) => 0.8 * Sum(of, mean, spread) + 0.2 * Sum(of, mean, WrongBy);
 
     /// <summary>
     /// Likelihood of the ball's reading where its due is another by a factor, each logarithm of the factor over three a whole number of <see cref="LogStep"/>s:

@@ -70,6 +70,27 @@ public sealed class JointNormal
         return now;
     }
 
+    /// <summary>The same where some readings share one more part of their own.</summary>
+    /// <param name="together">Which of them.</param>
+    /// <param name="variance">Of that part, in the square of the readings' unit.</param>
+    public JointNormal Loosened(IReadOnlyList<int> together, double variance)
+    {
+        ArgumentNullException.ThrowIfNull(together);
+        var n = _values.Length;
+        double[] row = [.. Enumerable.Range(0, n).Select(i => together.Sum(j => _inverse[i, j]))];
+        var less = 1 + variance * together.Sum(i => row[i]);
+        var inverse = (double[,])_inverse.Clone();
+        for (var i = 0; i < n; i++)
+        {
+            for (var j = 0; j < n; j++)
+            {
+                inverse[i, j] -= variance / less * row[i] * row[j];
+            }
+        }
+
+        return new JointNormal(inverse, _logDeterminant + Math.Log(less), _values, _out);
+    }
+
     /// <summary>Logarithm of the likelihood of all readings that are not left out, but for a constant.</summary>
     public double LogLikelihood => -(_logDeterminant + Product([.. _values.Select((v, i) => _out[i] ? 0 : v)], _values)) / 2;
 
@@ -78,6 +99,13 @@ public sealed class JointNormal
 
     /// <summary>What the readings take from the covariance of two such things.</summary>
     public double Taken(double[] with, double[] and) => Product(with, and);
+
+    /// <summary>How far a reading lies off what all others say, in standard deviations of that, at least 0.</summary>
+    public double Deviations(int of)
+    {
+        var (off, variance) = Off(of);
+        return Math.Abs(off) / Math.Sqrt(variance);
+    }
 
     /// <summary>How far a reading lies off what all others say, and the variance of that.</summary>
     private (double Off, double Variance) Off(int i)

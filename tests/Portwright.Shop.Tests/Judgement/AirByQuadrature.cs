@@ -57,12 +57,23 @@ public sealed class AirByQuadrature
         Assert.Equal(0.03 / 3, spread, 4e-3);
     }
 
-    /// <summary>Quadrature on steps of 0.001: fall 0.02 e^(3 log) with a doubt of 8 percent, due 0.02 within 4 percent, even air spread by 0.13 (1 in 20 three times as wide).</summary>
+    /// <summary>
+    /// A ball that loses a tenth of its due of 0.02 (doubt 0.0016), as likely as 80 where the air is off; the probe there slow or not, or not held. Both look at one speed of sound air, so that a
+    /// slow one surprises them once. By quadrature, the step 0.5 with no place beside it read.
+    /// </summary>
     [Theory]
-    [InlineData(0, 48.487)]
-    [InlineData(0.2, 9.2101)]
-    [InlineData(0.6, 0.044928)]
-    public void A_ball_alone_is_as_likely_as_quadrature_says(double log, double likelihood) => Assert.Equal(likelihood, Ball(log).BallAlone(0, 0.13), 0.01 * likelihood);
+    [InlineData(-0.5, 531.06)]
+    [InlineData(-0.2, 749.34)]
+    [InlineData(0.0, 6.1751)]
+    [InlineData(null, 523.45)]
+    public void Air_off_the_wall_is_one_surprise_to_two_instruments(double? probe, double ratio) =>
+        Assert.Equal(ratio, TornOff(probe, default(Beside)), 0.03 * ratio);
+
+    [Fact]
+    public void What_lies_beside_speaks_of_air_off_the_wall_too() => Assert.Equal(605.63, TornOff(-0.5, new Beside(-6, 20, 0.2), default), 20.0);
+
+    private static double TornOff(double? probe, params Beside[] beside) =>
+        AirLikelihood.Of(probe is { } log ? (log, 0.05) : null, (0.002, 0.0016, 0.02, 0.04)).TornOff(0, 0.13, new Step(0.5, 1, StepWay.Down), 80, beside);
 
     [Theory]
     [InlineData(0, 321.685)]

@@ -78,6 +78,45 @@ public sealed class MadeShopTests
         }
     }
 
+    /// <summary>One who knows all else must not be told much of faults by a job that has none.</summary>
+    [Fact]
+    public void Sound_air_tells_nothing_of_a_fault() => Assert.All(Healthy, s => Assert.Equal(0, s.Job.KnownAir.LogRatio));
+
+    /// <summary>A reading of 1.1 that should be 1.0 within 0.1 with the fault, one deviation off, and 0.8 within 0.2 without, one and a half: 1.125 less 0.5, and the logarithm of two. Then a flag seen 15 times in 100.</summary>
+    [Fact]
+    public void What_is_known_of_the_air_is_Bayes_rule_by_hand()
+    {
+        var air = new KnownAir();
+        air.Read(1.1, (0.8, 0.2), (1.0, 0.1));
+        Assert.Equal(Math.Log(2) + 0.625, air.LogRatio, 1e-12);
+        air.Seen(0.15);
+        Assert.Equal(Math.Log(2 / 0.15) + 0.625, air.LogRatio, 1e-12);
+    }
+
+    /// <summary>Whoever weighs rightly is told twenty to one the wrong way one time in twenty at most, and the larger the fault the more of them can be told.</summary>
+    [Fact]
+    public void The_larger_a_fault_of_the_air_the_oftener_its_readings_suffice()
+    {
+        var fault = PlantedFaults.All.Single(f => f.Name == "uneven sides");
+        List<MadeShop> Of(Size size) => [.. Enumerable.Range(0, 30).Select(i => MadeShop.Of(5, Tried.NumberOf(fault, size, i), fault, size))];
+        var (small, large) = (Of(Size.Small), Of(Size.Large));
+        Assert.True(small.Count(s => fault.IsReadEnough(s.Job)) < large.Count(s => fault.IsReadEnough(s.Job)));
+        var wrong = small.Concat(large).Count(s => s.Job.KnownAir.LogRatio < -Math.Log(20));
+        Assert.True(wrong <= Allowance.Of(60, 0.05), $"{wrong} of 60");
+    }
+
+    /// <summary>At the rule's prior of 0.15 nine in ten takes a ratio of 51.</summary>
+    [Theory]
+    [InlineData(3.92, false)]
+    [InlineData(3.94, true)]
+    public void Readings_suffice_where_one_who_knows_would_say_it_with_nine_in_ten(double log, bool enough)
+    {
+        var job = MadeShop.Of(11, 0).Job;
+        job.KnownAir.Seen(Math.Exp(-log));
+        Assert.Equal(enough, PlantedFaults.All.Single(f => f.Name == "uneven sides").IsReadEnough(job));
+        Assert.True(PlantedFaults.All.Single(f => f.Name == "plate off in the morning").IsReadEnough(job));
+    }
+
     [Fact]
     public void The_speed_over_a_section_is_its_mean_on_the_mean()
     {

@@ -9,7 +9,7 @@ namespace Portwright.Shop.Findings.Rules;
 public sealed record InstrumentsDisagree() : FindingRule("instruments-disagree", "Probe and ball disagree")
 {
     /// <inheritdoc/>
-    public override double? Prior => 0.12;
+    public override double? Prior => FloorAir.DisagreePrior;
 
     public override Sentence Evidence => $"The probe read and a ball held at one place; the ball at {Balls.BallsTogether.FewestPlaces} places of the port or more.";
 

@@ -24,7 +24,7 @@ public sealed record ShortSideTooFast() : FindingRule("short-side-too-fast", "Th
 
     public override Sentence Evidence => $"A ring with readings on the floor of the bend, or a ball held there; a ball or a flag to tell that the air still follows the wall.";
 
-    public override Sentence Test => $"The air on the floor of the bend, by probe and ball together, is faster than sound ports show there: than the sister ports read there, or where none was, than even air and a little more for the inside of a bend. Silent where a flag there hangs or turns back: then the air is off.";
+    public override Sentence Test => $"The air on the floor of the bend, by probe and ball together, is faster than sound ports show there: than the sister ports read there, or where none was, than even air and a little more for the inside of a bend. Where the ball tells of air off the wall, or against the probe, the chance falls. Silent where a flag there hangs or turns back: then the air is off.";
 
     public override Sentence ElseExplains => $"Air in any bend is faster on the inside, as a free vortex is: some of it belongs there. A section read too large makes its mean too slow.";
 
@@ -59,6 +59,6 @@ public sealed record ShortSideTooFast() : FindingRule("short-side-too-fast", "Th
                     ? $"Hold a flag at {j.Place.Station.Letter}, {Bearings.Words(6)}: it shows whether the air still follows." : j.Place.Surer(port),
                 JudgedCut.Of(port, $"Lay the short side back at {j.Place.Station.Letter}, larger radius, floor wider and rounded; leave the apex height.", 0.1, 0.06, "short side eased", 6)));
 
-        static double Ratio(PlaceRead p) => p.Sisters > 0 ? p.Ratio(Faster) : p.Ratio(Faster, InsideOfABend);
+        double Ratio(PlaceRead p) => FloorAir.Fast(p, p.Sisters > 0 ? p.Ratio(Faster) : p.Ratio(Faster, InsideOfABend), places.Count);
     }
 }

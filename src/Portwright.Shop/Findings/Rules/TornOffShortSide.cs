@@ -19,7 +19,7 @@ public sealed record TornOffShortSide() : FindingRule("short-side-torn-off", "Th
 
     public override Sentence Evidence => $"A ball, or a flag, on the floor at or after the bend; the ball with readings without it before and after.";
 
-    public override Sentence Test => $"On the floor of the bend (4 to 8 o'clock) the flow rises with the ball, or the ball loses next to nothing of what it takes elsewhere in this port, against air that follows the wall as sound ports show it; a flag that hangs or turns back there does so in 7 of 10 torn-off places and in 4 of 100 others.";
+    public override Sentence Test => $"On the floor of the bend (4 to 8 o'clock) the flow rises with the ball, or the ball loses next to nothing of what it takes elsewhere in this port, against air that follows the wall as sound ports show it, lazy air, and a probe there that finds it sound; a flag that hangs or turns back there does so in 7 of 10 torn-off places and in 4 of 100 others.";
 
     public override Sentence ElseExplains => $"Slow air because the section is too large there; a ball that sat on the wrong place; drift of the bench between readings.";
 

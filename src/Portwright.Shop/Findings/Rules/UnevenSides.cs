@@ -14,7 +14,7 @@ public sealed record UnevenSides() : FindingRule("uneven-sides", "The sides are 
     public const double Uneven = 0.26, Within = 1.5;
 
     private static readonly Step Fast = new(Uneven, Within, StepWay.Up), Slow = new(Uneven, Within, StepWay.Down),
-        HalfFast = new(Uneven / 2, Within, StepWay.Up), HalfSlow = new(Uneven / 2, Within, StepWay.Down);
+        HalfFast = new(Uneven / 2, Within, StepWay.Up);
 
     /// <inheritdoc/>
     public override double? Prior => 0.15;
@@ -53,8 +53,7 @@ public sealed record UnevenSides() : FindingRule("uneven-sides", "The sides are 
 
     /// <summary>Likelihood ratio of one side that is the faster: it is fast, or the other slow, or each by half.</summary>
     private static double Faster(PortSurvey port, PlaceRead fast, PlaceRead slow) =>
-        (fast.Ratio(Fast) + slow.Ratio(Slow)
-            + fast.NotKnowing(port, slow).Ratio(HalfFast) * slow.NotKnowing(port, fast).Ratio(HalfSlow)) / 3;
+        (fast.RatioOfAWall(Fast) + slow.RatioOfAWall(Slow) + fast.Leaning(port, slow).RatioOfAWall(HalfFast)) / 3;
 
     private static PlaceRead? Nearest(IEnumerable<PlaceRead> places, double bearing) =>
         places.Where(p => WallState.Apart(p.Bearing, bearing) <= Side).MinBy(p => WallState.Apart(p.Bearing, bearing));
