@@ -1,7 +1,7 @@
 using Portwright.Cli.Record;
 using Portwright.Cli.Terminal;
-using Portwright.Shop.Entering;
 using Portwright.Shop.Bench;
+using Portwright.Shop.Entering;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 

@@ -40,9 +40,9 @@ public sealed record NothingWorthCutting() : FindingRule("nothing-worth-cutting"
 
     public override string Source => "common practice, no source; best window: see the expected gain";
 
-    /// <summary>Never by a survey alone: see <see cref="Conclude"/>.</summary>
     public override double Minutes => BenchMinutes.OneReading;
 
+    /// <summary>Never by a survey alone: see <see cref="Conclude"/>.</summary>
     public override IEnumerable<Finding> Look(PortSurvey port) => [];
 
     /// <summary>The conclusion; null where anything speaks against it.</summary>

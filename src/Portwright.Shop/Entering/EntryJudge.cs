@@ -24,7 +24,10 @@ public static class EntryJudge
         var possible = read && field.IsPossible(si);
         if (possible && (expected.Count == 0 || expected.Any(r => r.Holds(si)))) return new Take(value);
         var nearest = expected.MinBy(r => r.Outside(si));
-        var likely = InAnyUnit(value, field.Dimension, system).SelectMany(v => field.AlsoMeant(v, around)).Concat(Slips.Undone(value, field.Dimension, system))
+        var undone = Slips.Undone(value, field.Dimension, system);
+        // The same number in the box's unit and, where it was typed bare, in every other.
+        var likely = undone.Where(m => m.Slip == SlipKind.Unit).Select(m => new Typed(value.Value, m.Text.Split(' ')[^1], m.Text)).Prepend(value)
+            .SelectMany(v => field.AlsoMeant(v, around)).Concat(undone)
             .Where(m => field.IsPossible(m.Si) && expected.Any(r => r.Holds(m.Si)))
             .OrderBy(m => expected.TakeWhile(r => !r.Holds(m.Si)).Count())
             .Take(Offered).ToList();
@@ -78,8 +81,4 @@ public static class EntryJudge
         if (!TypedNumber.TrySplit(text, DecimalMark.Either, out _, out var rest)) return text.Length - text.TrimStart().Length;
         return rest.Length == 0 || Unit.Find(rest, dimension) is not null ? -1 : Math.Max(0, text.LastIndexOf(rest, StringComparison.Ordinal));
     }
-
-    /// <summary>The same number in the box's unit and, where it was typed bare, in every other.</summary>
-    private static IEnumerable<Typed> InAnyUnit(Typed value, Dimension dimension, UnitSystem system) =>
-        [value, .. Slips.Undone(value, dimension, system).Where(m => m.Slip == SlipKind.Unit).Select(m => new Typed(value.Value, m.Text.Split(' ')[^1], m.Text))];
 }

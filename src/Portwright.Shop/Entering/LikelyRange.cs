@@ -11,9 +11,6 @@ public sealed record LikelyRange(double Low, double High, Sentence Because)
     /// <summary>How far outside, as a share of the range's width; nothing inside.</summary>
     public double Outside(double si) => Holds(si) ? 0 : Math.Min(Math.Abs(si - Low), Math.Abs(si - High)) / Math.Max(High - Low, double.Epsilon);
 
-    /// <summary>Half as wide to either side: a value found there by undoing a slip is taken for the one meant.</summary>
-    public LikelyRange Wider(double share) => this with { Low = Low - share * (High - Low), High = High + share * (High - Low) };
-
     /// <summary>What two things say together; the first alone where they contradict each other.</summary>
     public LikelyRange Within(LikelyRange? other) => other is not null && Math.Max(Low, other.Low) <= Math.Min(High, other.High)
         ? new(Math.Max(Low, other.Low), Math.Min(High, other.High), other.High - other.Low < High - Low ? other.Because : Because)

@@ -61,9 +61,8 @@ public static class ReadingEntry
         if (IsTheLift(fact)) return new Ask(fact.Reading, [], $"\"{fact.Reading.Text.Trim()}\" is the lift. What does the meter show there?");
         if (likely.Count == 0 && typed.Why is { } under) return new Ask(fact.Reading, [], Sentence.Plain(under));
         if (likely.Count == 0 && Math.Abs(Off(shown, expected!)) <= Strange) return new Take(fact.Reading);
-        return new Ask(fact.Reading, likely, likely.Count > 0 && expected is not null
-            ? (Sentence)$"{likely[0].Text}? \"{fact.Reading.Text.Trim()}\" would be {Quantity.Flow(shown)}; about {expected!.Said} is likely: {expected.Because}."
-            : $"\"{fact.Reading.Text.Trim()}\" would be {Quantity.Flow(shown)}; about {expected!.Said} is likely: {expected.Because}.");
+        Sentence would = $"\"{fact.Reading.Text.Trim()}\" would be {Quantity.Flow(shown)}; about {expected!.Said} is likely: {expected.Because}.";
+        return new Ask(fact.Reading, likely, likely.Count > 0 ? $"{likely[0].Text}? {would}" : would);
     }
 
     private static double Off(double flow, ExpectedFlow expected) => flow > 0 ? Math.Log(flow / expected.Flow) / expected.Spread : double.NegativeInfinity;

@@ -81,10 +81,6 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
     public Typed? Number(string name, string label, Dimension dimension) =>
         string.IsNullOrWhiteSpace(Raw(name)) ? null : Needed(name, label, dimension);
 
-    /// <summary>A number that may be left out, bare numbers taken in <paramref name="unit"/>.</summary>
-    public Typed? Number(string name, string label, Dimension dimension, string unit) =>
-        string.IsNullOrWhiteSpace(Raw(name)) ? null : Needed(name, label, dimension, Unit.Find(unit, dimension));
-
     /// <summary>A number that must be there, judged by what is known around it: in question it waits in its box.</summary>
     /// <param name="unit">Of a bare number; null for the usual.</param>
     public Typed? Needed(string name, EnteredField field, Surroundings around, Unit? unit = null)
