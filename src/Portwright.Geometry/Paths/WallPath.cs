@@ -22,8 +22,9 @@ internal sealed class WallPath(IReadOnlyList<WallPiece> pieces)
     {
         var points = new List<PlanePoint>();
         foreach (var piece in pieces) points.AddRange(Corners(piece, widest));
-        // Pieces of no length, as where two half circles meet, leave points that rounding may put in the wrong order.
-        var near = pieces.Sum(p => p.Length) * 1e-9;
+        // Pieces of no length, as where two half circles meet, leave points that rounding may put in the wrong order. Rounding moves a point by
+        // some 1e-16 of the wall; points left out cost the area as much as they lie apart, so that no more are.
+        var near = pieces.Sum(p => p.Length) * 1e-13;
         var kept = new List<PlanePoint>();
         foreach (var p in points)
             if (kept.Count == 0 || kept[^1].To(p) > near) kept.Add(p);

@@ -17,6 +17,17 @@ public sealed class SectionMeasureTests
             Assert.Equal(0, section.Outline().Centroid.To(section.Moments.Centroid), 2e-6);
         });
 
+    [Theory]
+    [InlineData(7.2e-11)]
+    [InlineData(1e-9)]
+    [InlineData(1e-13)]
+    [InlineData(0)]
+    public void A_corner_too_small_to_see_costs_the_wall_line_no_area(double radius)
+    {
+        var section = new WidthsSection([new(0, 0.021), new(0.011, 0.029), new(0.044, 0.024)], radius);
+        Assert.Equal(1, section.Outline().Area / section.Area, 1e-11);
+    }
+
     [Fact]
     public void The_working_adds_up_to_the_area_with_islands_and_tilt() =>
         Gen.Select(SectionShapes.Any, SectionShapes.EvenRectangle, Gen.Double[-0.5, 0.5]).Sample((section, boss, tilt) =>
