@@ -25,7 +25,7 @@ public abstract class Fault(string name, string[] found, params string[] fair)
     public IReadOnlySet<string> Fair { get; } = fair.ToHashSet();
 
     /// <summary>True where what was read suffices to tell it: always, where it is read directly, as a section is, or a plate.</summary>
-    public virtual bool IsReadEnough(MadeJob job) => true;
+    public virtual bool IsReadEnough(MadeShop shop, Size size) => true;
 
     /// <summary>Puts the fault into metal, air or bench before anything is typed, and sees that what shows it is read.</summary>
     public abstract Planted Plant(MadeJob job, Size size);

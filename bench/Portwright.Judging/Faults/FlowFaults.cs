@@ -1,5 +1,6 @@
 using Portwright.Judging.Ports;
 using Portwright.Judging.Shops;
+using Portwright.Judging.Trial;
 using Portwright.Shop.Record;
 
 namespace Portwright.Judging.Faults;
@@ -7,10 +8,20 @@ namespace Portwright.Judging.Faults;
 /// <summary>One port of the set low by 1, 2, 4 percent at every lift: within one, sets are called matched; two shows at the wheel of a good shop; four is a bad casting or a wrong cut.</summary>
 public sealed class LowPort() : Fault("one port low", ["low-against-sisters"], "seat-limits-low-lift")
 {
+    private static double Lower(Size size) => By(size, 0.01, 0.02, 0.04);
+
+    /// <summary>Set-ups scatter: they tell it where the best judge would say, of all but one in twenty, that it lies under the limit.</summary>
+    public override bool IsReadEnough(MadeShop shop, Size size)
+    {
+        var job = shop.Job;
+        var scatter = job.Bench.Truth.SetUpScatter / Math.Sqrt(job.Looks.SweepsAPort) * Math.Sqrt(1 + 1.0 / job.SistersOf(shop.Planted!.Ports[0]).Count);
+        return Lower(size) - Truth.Low >= (Suffices.Deviate + Suffices.DeviateSaid) * scatter;
+    }
+
     public override Planted Plant(MadeJob job, Size size)
     {
         var port = OneOfAny(job);
-        port.Level *= 1 - By(size, 0.01, 0.02, 0.04);
+        port.Level *= 1 - Lower(size);
         return On(port);
     }
 }

@@ -20,7 +20,7 @@ public sealed class ProbeOff() : Fault("ring does not close: probe", ["closure-f
     }
 }
 
-/// <summary>A width typed wrong, so that the section is about 5, 10, 20 percent off.</summary>
+/// <summary>A width or height typed wrong, so that the section is about 5, 10, 20 percent off.</summary>
 public sealed class SectionMistyped() : Fault(
     "ring does not close: section mistyped", ["closure-fails"], "small-against-sisters", "volume-disagrees", "pinch-limits", "instruments-disagree", "port-speed-against-plan", "ball-not-as-written")
 {
@@ -38,9 +38,10 @@ public sealed class SectionMistyped() : Fault(
         var wanted = By(size, 0.05, 0.10, 0.20);
         // Only such slips as leave a section: corners must go in.
         var radius = section.Form == SectionForm.Rectangle ? section.Readings[2].Si(Dimension.Length) : section.CornerRadii?[0].Si(Dimension.Length) ?? 0;
-        var width = section.Form == SectionForm.Widths ? section.Readings[1] : section.Readings[0];
-        // Of all such slips the one that moves the area nearest to what is wanted: a width of many moves it little.
-        var wrong = Wrong(width, radius).Select(w => section with { Readings = [.. section.Readings.Select(r => r == width ? w : r)] })
+        var lengths = section.Form == SectionForm.Widths ? section.Readings.Count : 2;
+        // Of all such slips the one that moves the area nearest to what is wanted: one width of many moves it little.
+        var wrong = Enumerable.Range(0, lengths)
+            .SelectMany(i => Wrong(section.Readings[i], radius).Select(w => section with { Readings = [.. section.Readings.Select((r, j) => i == j ? w : r)] }))
             .Select(s => (Section: s, Off: Off(s, section))).Where(s => s.Off > 0)
             .MinBy(s => Math.Abs(Math.Log(s.Off / wanted))).Section;
         book.Mistype<Section>(id, _ => wrong);
@@ -62,6 +63,8 @@ public sealed class SectionMistyped() : Fault(
 /// <summary>The ball written down is another than the one held: true over typed 1.125, 1.286, 1.429 (such as .5625 held and .5000 typed, .5625 and .4375, .6250 and .4375) or the other way about.</summary>
 public sealed class BallMistyped() : Fault("ball's diameter mistyped", ["ball-not-as-written"], "instruments-disagree")
 {
+    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this);
+
     public override Planted Plant(MadeJob job, Size size)
     {
         var port = OneOfAny(job);
@@ -76,7 +79,7 @@ public sealed class BallMistyped() : Fault("ball's diameter mistyped", ["ball-no
 public sealed class OnePlaceWrong() : Fault(
     "probe against ball at one place", ["instruments-disagree"], "lazy-floor-or-corner", "busy-roof", "uneven-sides", "closure-fails", "short-side-too-fast", "ball-not-as-written")
 {
-    public override bool IsReadEnough(MadeJob job) => Suffices.ForTheAir(job, this);
+    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this, shop.Job.PlacesOff[0]);
 
     public override Planted Plant(MadeJob job, Size size)
     {

@@ -23,7 +23,7 @@ public abstract class LocalFault(string name, StationRole station, string[] foun
     {
     }
 
-    public override bool IsReadEnough(MadeJob job) => Suffices.ForTheAir(job, this);
+    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this);
 
     public override Planted Plant(MadeJob job, Size size)
     {

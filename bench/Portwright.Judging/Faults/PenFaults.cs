@@ -31,6 +31,13 @@ public sealed class LiftsSwapped() : Fault("two lifts swapped", ["lifts-swapped"
 /// <summary>One number typed wrong, two digits changed about or one lost: off by about 6, 15, 40 percent of the reading, taking of all such slips the one nearest that.</summary>
 public sealed class ReadingMistyped() : Fault("one reading mistyped", ["reading-out-of-line"], "lifts-swapped", "curve-unsteady", "backs-up", "low-against-sisters", "seat-limits-low-lift")
 {
+    /// <summary>The lowest or highest lift may as well be the port's own, a seat or a fall: there it takes a second reading to tell.</summary>
+    public override bool IsReadEnough(MadeShop shop, Size size)
+    {
+        var (job, lifts) = (shop.Job, shop.Job.Looks.Lifts[shop.Planted!.Ports[0].Kind]);
+        return job.Looks.Repeats * job.Looks.SweepsAPort > 1 || (job.SlippedAt != job.Pencil.Lift(lifts[0]) && job.SlippedAt != job.Pencil.Lift(lifts[^1]));
+    }
+
     public override Planted Plant(MadeJob job, Size size) => On(OneOfAny(job));
 
     public override void Slip(MadeJob job, Book book, Size size, Planted planted)
@@ -46,6 +53,7 @@ public sealed class ReadingMistyped() : Fault("one reading mistyped", ["reading-
             select (r.Id, Slip: slip, Off: off);
         var (id, typed, _) = slips.MinBy(s => Math.Abs(Math.Log(s.Off / wanted)));
         book.Mistype<FlowReading>(id, r => r with { Reading = typed });
+        job.SlippedAt = book.All<FlowReading>().First(r => r.Id == id).Fact.Lift;
     }
 }
 

@@ -6,6 +6,9 @@ namespace Portwright.Judging.Ports;
 /// <summary>What all ports of one kind share by design and pattern: valve, law of flow, outlines, the bend of the air.</summary>
 public sealed class HeadDesign
 {
+    /// <summary>The bend makes roof or floor faster by up to so much from middle to wall, the one side over the other likewise.</summary>
+    public const double SteepestTilt = 0.25, SteepestSide = 0.10;
+
     private readonly Draw _draw;
     private readonly double _levelScatter;
     private readonly double _ownAir;
@@ -28,8 +31,8 @@ public sealed class HeadDesign
         _levelScatter = draw.Between(0.003, 0.015);
         _ownAir = draw.Between(0.02, 0.05);
         _layer = new Layer(draw.Chance(0.3) ? null : draw.Between(6, 10));
-        _tilt = draw.Between(-0.25, 0.25);
-        _side = draw.Between(-0.10, 0.10);
+        _tilt = draw.Between(-SteepestTilt, SteepestTilt);
+        _side = draw.Between(-SteepestSide, SteepestSide);
         Length = head * (kind == PortKind.Intake ? draw.Between(2.2, 3.0) : draw.Between(1.7, 2.2));
         Turn = draw.Between(45, 80) * Math.PI / 180;
         _places = Outlines(pinch);
@@ -57,7 +60,7 @@ public sealed class HeadDesign
             var section = p.Role == StationRole.Throat ? RoundedSection.Round(own.Throat) : p.Section.Sized(_draw.Factor(0.004));
             // The bend is felt downstream of it; ahead of it a third.
             var bent = p.Along < 0.5 ? 0.35 : 1;
-            return new MadeStation(((char)('A' + i)).ToString(), p.Role, p.Along, new SpeedField(section, _layer, _tilt * bent, _side * bent, _ownAir, _draw));
+            return new MadeStation(((char)('A' + i)).ToString(), p.Role, p.Along, new SpeedField(section, _layer, _tilt, _side, bent, _ownAir, _draw));
         }).ToList();
         return new MadePort
         {

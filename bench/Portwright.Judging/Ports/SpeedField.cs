@@ -9,6 +9,7 @@ public sealed class SpeedField
     private const int Grid = 36;
 
     private readonly (double Size, double Phase)[] _own;
+    private readonly double _scatter;
     private SpeedField? _sound;
     private double _mean;
 
@@ -16,14 +17,15 @@ public sealed class SpeedField
     /// <param name="tilt">Roof faster (above zero) or floor faster, share from middle to wall.</param>
     /// <param name="side">The same towards the centre side.</param>
     /// <param name="scatter">Of this casting alone, share at the wall.</param>
-    public SpeedField(RoundedSection section, Layer layer, double tilt, double side, double scatter, Draw draw)
+    /// <param name="bent">Share of the bend that is felt here, 0 to 1.</param>
+    public SpeedField(RoundedSection section, Layer layer, double tilt, double side, double bent, double scatter, Draw draw)
     {
-        (Section, Layer, Tilt, Side) = (section, layer, tilt, side);
+        (Section, Layer, Tilt, Side, Bent, _scatter) = (section, layer, tilt * bent, side * bent, bent, scatter);
         Patches = [];
         _own = [.. Enumerable.Range(1, 4).Select(_ => (draw.Normal(scatter * Math.Sqrt(2.0 / 4)), draw.Between(0, 2 * Math.PI)))];
     }
 
-    private SpeedField(SpeedField faulty) => (Section, Layer, Tilt, Side, Patches, _own) = (faulty.Section, faulty.Layer, faulty.Tilt, faulty.Side, [], faulty._own);
+    private SpeedField(SpeedField faulty) => (Section, Layer, Tilt, Side, Bent, _scatter, Patches, _own) = (faulty.Section, faulty.Layer, faulty.Tilt, faulty.Side, faulty.Bent, faulty._scatter, [], faulty._own);
 
     public RoundedSection Section { get; private set; }
 
@@ -32,6 +34,8 @@ public sealed class SpeedField
     public double Tilt { get; }
 
     public double Side { get; }
+
+    public double Bent { get; }
 
     public List<Patch> Patches { get; }
 
@@ -52,6 +56,18 @@ public sealed class SpeedField
     {
         if (_mean == 0) _mean = Mean();
         return Raw(x, y) / _mean;
+    }
+
+    /// <summary>Covariance of what two places of this one casting's own air are off by, as shares.</summary>
+    public double OwnCommon((double X, double Y) one, (double X, double Y) other)
+    {
+        (double Hour, double Outwards) At((double X, double Y) place) =>
+            (Bearing.Of(new PlanePoint(place.X, place.Y)), Math.Max(0, 1 - Section.Depth(place.X, place.Y) / Section.Deepest));
+        var ((a, outA), (b, outB)) = (At(one), At(other));
+        var sum = 0.0;
+        // Each wave has a size of its own and any phase.
+        for (var k = 1; k <= _own.Length; k++) sum += _scatter * _scatter / _own.Length * Math.Cos(k * (a - b) * Math.PI / 6);
+        return sum * outA * outB;
     }
 
     private double Raw(double x, double y)

@@ -20,7 +20,7 @@ public static class OneShop
         Line($"true set-up scatter {job.Bench.Truth.SetUpScatter * 100:F2} percent, card {job.Bench.Card.Doubt.SetUpScatter * 100:F2}");
         if (made.Planted is { } planted) Line($"planted: {planted.Fault.Name}, {options.Size}, in {string.Join(", ", planted.Ports.Select(p => $"{p.Kind} {p.Head}/{p.Cylinder}"))}");
         Line($"balls in {job.Looks.Balls.Select(b => b.Port).Distinct().Count()} port(s), the probe in {job.Looks.Rings.Select(b => b.Port).Distinct().Count()}");
-        if (made.Planted is not null) Line($"one who knows all but whether it is there: e^{job.KnownAir.LogRatio:F1} for it");
+        if (made.Planted is not null) Line($"in the air {job.KnownAir.Apart():F1} deviations off a sound port, flags e^{job.KnownAir.Flags:F1}");
         foreach (var said in Asking.Of(made).OrderByDescending(s => s.Chance).Where(s => s.Chance is null or > 0.3))
             Line($"{said.Chance,7:F3} {said.Became,-6} {said.Port!.Kind} {said.Port.Head}/{said.Port.Cylinder} {said.Key}");
         return text.ToString();

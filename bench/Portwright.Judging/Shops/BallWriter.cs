@@ -10,9 +10,6 @@ namespace Portwright.Judging.Shops;
 /// </summary>
 public sealed class BallWriter
 {
-    /// <summary>What a place does to a ball's fall beside the air there, standard deviation of the logarithm.</summary>
-    private const double PlaceScatter = 0.065;
-
     private readonly MadeJob _job;
     private readonly Book _book;
     private readonly double _shop;
@@ -21,7 +18,7 @@ public sealed class BallWriter
     public BallWriter(MadeJob job, Book book)
     {
         (_job, _book) = (job, book);
-        _shop = job.Draw.Factor(0.20);
+        _shop = job.Draw.Factor(KnownAir.BallOfAShop);
         _reads = job.Draw.Of(1, 2, 2, 3);
     }
 
@@ -31,7 +28,7 @@ public sealed class BallWriter
         var ball = Size(looked.Min(l => Math.Min(port.At(l.Station).Section.Width, port.At(l.Station).Section.Height)));
         var check = _book.Add(new BallCheck(port.Cut, held.Setting, ball, _job.Bench.Room.Typed()));
         var truly = ball.Si(Dimension.Length) * _job.BallTyped.GetValueOrDefault(port, 1);
-        var common = _shop * draw.Factor(0.10);
+        var common = _shop * draw.Factor(KnownAir.BallOfACheck);
         var (drift, read) = (draw.Normal(0.0006), 0);
         double Read(Guid? station, double? bearing, double fall)
         {
@@ -52,14 +49,14 @@ public sealed class BallWriter
         {
             var (role, bearing) = places[i];
             var due = Fall(port.At(role), bearing, truly, held) * common;
-            var fall = due * draw.Factor(PlaceScatter);
+            var fall = due * draw.Factor(KnownAir.BallAtAPlace);
             var mended = _job.Mended.FirstOrDefault(m => m.Port == port && m.Station == role && m.Bearing == bearing);
             if (mended is not null) fall = -mended.Factor;
-            var seen = Enumerable.Range(0, _reads).Select(_ => Read(port.At(role).Id, bearing, fall)).ToList().Average();
-            var sound = SoundFall(port.At(role), bearing, truly, held) * common;
+            for (var again = 0; again < _reads; again++) Read(port.At(role).Id, bearing, fall);
+            var sound = SoundFall(port.At(role), bearing, ball.Si(Dimension.Length), held) * common;
             var scatter = _job.Bench.ScatterOf(held.Range, held.Area, held.Direction, _reads);
-            double About(double middle) => Math.Sqrt(scatter * scatter + middle * middle * PlaceScatter * PlaceScatter);
-            _job.KnownAir.Read(seen, (sound, About(sound)), mended is null ? (due, About(due)) : (fall, scatter));
+            var (x, y) = Middle(port.At(role), bearing, truly);
+            _job.KnownAir.Ball(port, port.At(role), x, y, bearing, (mended is null ? due : fall) / sound - 1, scatter / sound);
             if (i % 4 == 3 || i == places.Count - 1) Without();
         }
     }
@@ -71,14 +68,17 @@ public sealed class BallWriter
         return Fall(station, station.Field, bearing, ball, off, held);
     }
 
-    /// <summary>The same without what was planted.</summary>
+    /// <summary>The same without what was planted, by the ball that is written down.</summary>
     private static double SoundFall(MadeStation station, double? bearing, double ball, HeldPort held) => Fall(station, station.Field.Sound, bearing, ball, 1, held);
 
     private static double Fall(MadeStation station, SpeedField field, double? bearing, double ball, double off, HeldPort held)
     {
-        var (x, y) = station.Section.Place(bearing, ball / 2 + 0.0003);
+        var (x, y) = Middle(station, bearing, ball);
         return SphereDrag.Fall(field, held.At(station), ball, x, y, off, held.Pressure);
     }
+
+    /// <summary>Middle of a ball that lies against the wall, m.</summary>
+    private static (double X, double Y) Middle(MadeStation station, double? bearing, double ball) => station.Section.Place(bearing, ball / 2 + 0.0003);
 
     /// <summary>The largest ball of the box that is no more than a third of the section across.</summary>
     private Typed Size(double across)

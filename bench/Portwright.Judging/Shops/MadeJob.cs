@@ -70,7 +70,10 @@ public sealed class MadeJob
     /// <summary>Burette over what the port holds.</summary>
     public Dictionary<MadePort, double> BuretteOff { get; } = [];
 
-    /// <summary>What the readings of the air would tell one who knew everything but whether there is a fault.</summary>
+    /// <summary>Lift at which a number was typed wrong.</summary>
+    public Typed? SlippedAt { get; set; }
+
+    /// <summary>What was read of the air, as the best judge sees it.</summary>
     public KnownAir KnownAir { get; } = new();
 
     public IReadOnlyList<MadePort> Of(PortKind kind) => [.. Ports.Where(p => p.Kind == kind)];

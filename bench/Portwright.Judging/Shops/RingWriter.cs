@@ -18,8 +18,7 @@ public sealed class RingWriter
     public RingWriter(MadeJob job, Book book)
     {
         (_job, _book) = (job, book);
-        // In a sound set the probe is within three percent of what is stated of it.
-        _probe = job.Draw.Between(0.97, 1.03);
+        _probe = job.Draw.Between(1 - KnownAir.ProbeWithin, 1 + KnownAir.ProbeWithin);
         _scatter = job.Draw.Between(0.01, 0.02);
         _stated = job.Draw.Of(1.0, 1.0, 1.0, 0.99, 1.01);
         _asSpeed = job.Draw.Chance(0.3);
@@ -40,7 +39,7 @@ public sealed class RingWriter
             var local = station.Field.At(x, y) * off;
             var speed = air.Mean * local * _probe / _stated * scattered * _job.ProbeOff.GetValueOrDefault(looked.Port, 1);
             var sound = station.Field.Sound.At(x, y);
-            _job.KnownAir.Read(local * scattered, (sound, sound * _scatter), (local, local * _scatter));
+            _job.KnownAir.Probe(looked.Port, station, x, y, bearing, local / sound - 1, _scatter);
             var depth = bearing is null ? null : _job.Pencil.Metric ? Pencil.Rounded(_depth * 1000, 0.1, "mm") : Pencil.Rounded(_depth / 0.0254, 0.001, "in");
             _book.Add(new ProbeReading(ring, bearing, depth, Shown(air, speed)));
         }

@@ -24,7 +24,7 @@ public sealed record Tried(long Number, Fault? Fault, Size Size, IReadOnlyList<S
     {
         var number = NumberOf(fault, size, i);
         var shop = MadeShop.Of(seed, number, fault, size);
-        var enough = fault?.IsReadEnough(shop.Job) ?? true;
+        var enough = fault?.IsReadEnough(shop, size) ?? true;
         try
         {
             return new Tried(number, fault, size, Asking.Of(shop), enough, null);

@@ -9,12 +9,15 @@ namespace Portwright.Judging.Trial;
 /// </summary>
 public static class Truth
 {
+    /// <summary>A port that flows this much less than its sisters is low.</summary>
+    public const double Low = 0.01;
+
     public static bool Holds(MadeShop shop, MadePort port, string key)
     {
         var job = shop.Job;
         return key switch
         {
-            "low-against-sisters" => Against(job, port, 0.1, 1) <= -0.01,
+            "low-against-sisters" => Against(job, port, 0.1, 1) <= -Low,
             "seat-limits-low-lift" => Against(job, port, 0, 0.1) - Against(job, port, 0.15, 1) <= -0.03,
             "small-against-sisters" => port.Stations.Any(s => Median(job.SistersOf(port).Select(p => p.At(s.Role).Section.Area)) * 0.98 >= s.Section.Area),
             "stalls-before-cam-lift" => Gain(port, CamLift(job, port)) < 0.015,

@@ -10,7 +10,7 @@ namespace Portwright.Shop.Families;
 /// <param name="Own">Logarithm of the port's effective area at each.</param>
 /// <param name="Shape">What is left at each lift after the sisters' middle and the port's own level are taken off.</param>
 /// <param name="Level">The port's level over its sisters' middle.</param>
-/// <param name="LevelDoubt">What of it the port's own set-up may have made.</param>
+/// <param name="LevelDoubt">What of it the port's own set-up and day may have made.</param>
 /// <param name="LevelFamily">What levels its sisters show.</param>
 /// <param name="ShapeFamily">What a sound port's shape may be off at each lift.</param>
 /// <param name="Middle">Middle of the sisters' logarithms at each lift.</param>
@@ -92,7 +92,7 @@ public sealed record FlowAgainstSisters(
         var level = Family.Median(over);
         double[] levels = [.. sistersOver.Select(s => Family.Median(s))];
         double[] shape = [.. over.Select(o => o - level)];
-        var levelDoubt = SetUpDoubt(points);
+        var levelDoubt = OwnDoubt(points, alike);
         return new FlowAgainstSisters(
             [.. points.Select(p => p.Lift)],
             own,
@@ -109,9 +109,18 @@ public sealed record FlowAgainstSisters(
             alike.Length);
     }
 
-    /// <summary>What the port's level owes to its own set-up, as a share.</summary>
-    private static double SetUpDoubt(LiftPoint[] points) => points.Average(p =>
-        Math.Sqrt(p.EffectiveArea.Contributions.Where(c => c.Kind == ContributionKind.SetUp).Sum(c => c.Amount * c.Amount)) / p.EffectiveArea.Value);
+    /// <summary>What the port's level owes to its own set-up, and to its day where sisters were swept on others, as a share.</summary>
+    private static double OwnDoubt(LiftPoint[] points, FlowCurve[] sisters)
+    {
+        HashSet<string>[] days = [.. sisters.Select(s => s.Flowing.SelectMany(p => p.EffectiveArea.Contributions).Where(c => c.Kind == ContributionKind.Drift).Select(c => c.Source).ToHashSet())];
+        double Own(Contribution c) => c.Kind switch
+        {
+            ContributionKind.SetUp => 1,
+            ContributionKind.Drift => days.Count(d => !d.Contains(c.Source)) / (double)days.Length,
+            _ => 0,
+        };
+        return points.Average(p => Math.Sqrt(p.EffectiveArea.Contributions.Sum(c => Own(c) * c.Amount * c.Amount)) / p.EffectiveArea.Value);
+    }
 
     /// <summary>A null remembered as well.</summary>
     private sealed record Known(FlowAgainstSisters? Value);

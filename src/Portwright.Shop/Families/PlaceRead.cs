@@ -57,7 +57,7 @@ public sealed record PlaceRead(
         return Against(Alone(this), Together(port).Of(Alone(this), Alone(other)));
     }
 
-    private static PlacesTogether Together(PortSurvey port) => port.Remembered(() => new PlacesTogether(port, ByItself));
+    internal static PlacesTogether Together(PortSurvey port) => port.Remembered(() => new PlacesTogether(port, ByItself));
 
     /// <summary>A place against what all else that was read says of it: what probe and ball have in common is the air, the rest each one's own.</summary>
     private static PlaceRead Against(PlaceRead place, PlacesTogether.Expected sound)

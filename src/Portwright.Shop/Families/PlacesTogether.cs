@@ -11,7 +11,7 @@ namespace Portwright.Shop.Families;
 /// of a ball share on this bench and in this check, what the mean of a ring leaves open, and the reading's own doubt. Readings that have a part in common vary
 /// together, so that what is shared cancels where places are held against each other.
 /// </remarks>
-internal sealed class PlacesTogether
+internal sealed partial class PlacesTogether
 {
     /// <summary>A ball at a place of a port that is no pipe leaves so much of its due open there in all sisters alike, and so much anew each time it is held; the parts of the 10 percent of docs/theory/balls.md, judgement.</summary>
     public const double PlaceOfSisters = 0.07, HeldAnew = 0.07;

@@ -77,7 +77,7 @@ public readonly record struct Family(double Mean, double Deviation, double Degre
     /// <param name="fault">How far a fault moves it.</param>
     /// <returns>0 to <see cref="Court.Surest"/>.</returns>
     /// <remarks>
-    /// Sisters truly differ by what is left of <see cref="Deviation"/> once readings and the doubt of their mean are taken off; a reading is drawn in to the mean by the share of the two
+    /// Sisters truly differ by what is left of <see cref="Deviation"/> once the readings' doubt is taken off; what a reading lies off these very sisters is drawn in by the share of the two
     /// variances (Gelman and others, section 2.5; from memory), about the fault's size where there is one.
     /// </remarks>
     public double Below(double value, double doubt, double limit, double prior, Step fault)
@@ -88,10 +88,18 @@ public readonly record struct Family(double Mean, double Deviation, double Degre
             return 0;
         }
 
-        var (off, all) = (value - Mean, Deviation * Deviation);
-        // One sister's variance counts once for her, once over their number for the mean.
-        var own = Math.Max(LeastOwn * all, all * Members / (Members + 1.0) - doubt * doubt);
-        var (drawn, open, degrees) = (own / all, Math.Sqrt(own * (all - own) / all), Degrees);
+        double[] doubts = [doubt / DoubtWithin, doubt, doubt * DoubtWithin];
+        var family = this;
+        return Math.Min(Court.Surest, doubts.Average(d => family.TrulyBelow(value - family.Mean, d, limit, prior, fault)));
+    }
+
+    private double TrulyBelow(double off, double doubt, double limit, double prior, Step fault)
+    {
+        // One member's variance counts once for it, once over the sisters' number for their mean: what it truly lies off them by, and what both readings owe to doubt, alike.
+        var (one, both) = (Deviation * Deviation * Members / (Members + 1.0), (Members + 1.0) / Members);
+        var own = Math.Max(LeastOwn * one, one - doubt * doubt);
+        var (drawn, degrees) = (own / one, Degrees);
+        var open = Math.Sqrt(own * both * (1 - drawn));
         double Past(double left, double size) => Student.Cdf((-limit - (size + left * drawn)) / open, degrees);
         double lies = (1 - prior) * Past(off, 0), weight = 1 - prior;
         foreach (var (size, left, ratio) in fault.BySize(off, Deviation, Degrees))
@@ -102,8 +110,11 @@ public readonly record struct Family(double Mean, double Deviation, double Degre
             weight += share;
         }
 
-        return Math.Min(Court.Surest, lies / weight);
+        return lies / weight;
     }
+
+    /// <summary>A stated doubt is itself known to about this factor; judgement.</summary>
+    private const double DoubtWithin = 1.35;
 
     /// <summary>Sound members never agree better than by this share of their variance; our own choice.</summary>
     private const double LeastOwn = 0.1;

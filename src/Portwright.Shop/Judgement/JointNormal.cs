@@ -91,6 +91,13 @@ public sealed class JointNormal
         return new JointNormal(inverse, _logDeterminant + Math.Log(less), _values, _out);
     }
 
+    /// <summary>The same readings, each moved by so much.</summary>
+    public JointNormal Moved(double[] by)
+    {
+        ArgumentNullException.ThrowIfNull(by);
+        return new JointNormal(_inverse, _logDeterminant, [.. _values.Zip(by, (v, b) => v + b)], _out);
+    }
+
     /// <summary>Logarithm of the likelihood of all readings that are not left out, but for a constant.</summary>
     public double LogLikelihood => -(_logDeterminant + Product([.. _values.Select((v, i) => _out[i] ? 0 : v)], _values)) / 2;
 

@@ -53,30 +53,6 @@ public sealed record SharedFactor(double Log, double Doubt, int Places)
         return new SharedFactor(mean, Math.Sqrt(Math.Max(0, square / sum - mean * mean) + LogWidth * LogWidth / 12), places.Count);
     }
 
-    /// <summary>Likelihood ratio of a ball that is not as written against one as usual.</summary>
-    /// <param name="prior">Mean and standard deviation of the logarithm where the ball is as written.</param>
-    public static double RatioOfMistyped(IReadOnlyList<AirLikelihood> places, (double Mean, double Spread) prior)
-    {
-        ArgumentNullException.ThrowIfNull(places);
-        var log = LogLikelihoods(places);
-        var highest = log.Max();
-        double Under(double mean, double spread)
-        {
-            double sum = 0, weights = 0;
-            for (var j = -Half; j <= Half; j++)
-            {
-                var off = (3 * j * AirLikelihood.LogStep - mean) / spread;
-                var weight = Math.Exp(-off * off / 2);
-                (sum, weights) = (sum + weight * Math.Exp(log[j + Half] - highest), weights + weight);
-            }
-
-            return sum / weights;
-        }
-
-        var written = Under(prior.Mean, prior.Spread);
-        return Mistyped.Sizes.Average(size => Under(prior.Mean + size, prior.Spread)) / Math.Max(double.Epsilon, written);
-    }
-
     private static double LogWidth => 3 * AirLikelihood.LogStep;
 
     private static double[] LogLikelihoods(IReadOnlyList<AirLikelihood> places) =>

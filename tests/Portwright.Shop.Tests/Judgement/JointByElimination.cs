@@ -32,6 +32,15 @@ public sealed class JointByElimination
     public void Readings_that_share_a_fault_of_their_own_count_less() => Says(All.Loosened([2, 3], 0.09), 0.3724350557, 0.0020810734, -9.2451417233);
 
     [Fact]
+    public void Readings_that_are_moved_say_what_those_would()
+    {
+        double[] by = [0.4, 0, -0.1, 0];
+        var (moved, read) = (All.Moved(by), JointNormal.Of(Covariance, [0.5, -0.2, 0.2, 1.2]));
+        Assert.Equal(read.Mean(With), moved.Mean(With), 1e-12);
+        Assert.Equal(read.LogLikelihood, moved.LogLikelihood, 1e-12);
+    }
+
+    [Fact]
     public void A_reading_left_out_stays_out_when_another_is_loosened() => Says(All.Without([2]).Loosened([3], 0.09), 0.1862348178, -0.0011255061, -3.5210279582);
 
     /// <summary>A bell of so many hours' half width, less what the rest of the section lacks (an eighteenth of the root of two pi an hour of it), over what is left at its middle.</summary>

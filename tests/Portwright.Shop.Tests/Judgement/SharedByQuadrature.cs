@@ -23,17 +23,6 @@ public sealed class SharedByQuadrature
         Assert.Equal(places, shared.Places);
     }
 
-    /// <summary>A ball within what published drags leave open is as written; one that takes twice as much at twelve places, or four tenths, is not.</summary>
-    [Theory]
-    [InlineData(1, 12, 0.22, 0.0511398)]
-    [InlineData(1.35, 12, 0.22, 0.308788)]
-    [InlineData(2, 4, 0.22, 7.75391)]
-    [InlineData(2, 12, 0.22, 19.3157)]
-    [InlineData(2, 4, 0.10, 149.329)]
-    [InlineData(0.4, 4, 0.22, 86.0095)]
-    public void A_ball_that_is_not_as_written_is_told_from_one_that_is(double multiple, int places, double usual, double ratio) =>
-        Assert.Equal(ratio, SharedFactor.RatioOfMistyped(Places(multiple, places), (0, usual)), 0.02 * ratio);
-
     private static AirLikelihood[] Places(double multiple, int count) =>
         [.. Enumerable.Repeat(AirLikelihood.Of(null, (0.02 * multiple, 0.08 * 0.02 * multiple, 0.02, 0.06)), count)];
 }

@@ -1,4 +1,5 @@
 using Portwright.Shop.Balls;
+using Portwright.Shop.Families;
 using Portwright.Shop.Judgement;
 using Portwright.Shop.Survey;
 using Portwright.Shop.Units;
@@ -14,7 +15,7 @@ public sealed record BallNotAsWritten() : FindingRule("ball-not-as-written", "Th
 
     public override Sentence Evidence => $"A ball held at {BallsTogether.FewestPlaces} places or more of sections that were measured.";
 
-    public override Sentence Test => $"What all places of the ball share is found from the places themselves. Published drag, walls, rod and a port that is no pipe leave it open by about {SharedFactor.Usual * 100:0} percent, {SharedFactor.AfterPipe * 100:0} after the ball was read in a straight pipe, less where sister ports were read with the same ball: it lies much further off.";
+    public override Sentence Test => $"What all places of the ball take is held against what probe and sister ports say of the same places. Published drag, walls, rod and a port that is no pipe leave it open by about {SharedFactor.Usual * 100:0} percent, {SharedFactor.AfterPipe * 100:0} after the ball was read in a straight pipe, {SharedFactor.CheckToCheck * 100:0} against sister ports read with the same ball: it lies much further off.";
 
     public override Sentence ElseExplains => $"A thick rod or a hand in the port; a test pressure or a range other than written down; sections all measured too large or too small.";
 
@@ -33,13 +34,12 @@ public sealed record BallNotAsWritten() : FindingRule("ball-not-as-written", "Th
         ArgumentNullException.ThrowIfNull(port);
         foreach (var round in Rounds(port))
         {
-            var usual = Usual(port, round);
-            var ratio = SharedFactor.RatioOfMistyped(round.Places, usual);
+            var (here, inASister) = PlaceRead.Together(port).BallMistyped(BallsTogether.RoundOf(round.Checks[0]), SharedFactor.Mistyped);
             yield return new Finding(
                 this,
                 FindingKind.Measurement,
                 $"All {round.Places.Count} places of the {Quantity.Length(round.Diameter)} ball together take {Quantity.Share(round.Factor.Factor).About(2)} of what a ball of that size takes of even air. A ball of {Quantity.Length(round.Diameter * Math.Sqrt(round.Factor.Factor)).About(2)} would take as much.",
-                Court.Chance(new Explanation(Prior!.Value, ratio)),
+                Court.Chance([new Explanation(Prior!.Value, here), .. inASister.Select(r => new Explanation(Prior.Value, r))]),
                 null,
                 null,
                 [.. round.Checks.Select(c => c.Check.Id)],
@@ -55,17 +55,6 @@ public sealed record BallNotAsWritten() : FindingRule("ball-not-as-written", "Th
             [.. g.SelectMany(c => c.Places).Select(BallsTogether.Likelihood).OfType<AirLikelihood>()],
             g.First().Factor!))
         .Where(r => r.Places.Count >= BallsTogether.FewestPlaces);
-
-    /// <summary>What the sisters' checks with the same ball say of it, drawn to what is usual.</summary>
-    private static (double Mean, double Spread) Usual(PortSurvey port, Round round)
-    {
-        var open = round.Checks[0].AfterPipe ? SharedFactor.AfterPipe : SharedFactor.Usual;
-        List<(double Log, double Variance)> others = [.. port.Sisters.SelectMany(Rounds)
-            .Where(r => Math.Abs(r.Diameter - round.Diameter) < 1e-5)
-            .Select(r => (r.Factor.Log, r.Factor.Doubt * r.Factor.Doubt + SharedFactor.CheckToCheck * SharedFactor.CheckToCheck))];
-        var weight = 1 / (open * open) + others.Sum(o => 1 / o.Variance);
-        return (others.Sum(o => o.Log / o.Variance) / weight, Math.Sqrt(1 / weight + SharedFactor.CheckToCheck * SharedFactor.CheckToCheck));
-    }
 
     private sealed record Round(double Diameter, IReadOnlyList<ReducedBallCheck> Checks, IReadOnlyList<AirLikelihood> Places, SharedFactor Factor);
 }
