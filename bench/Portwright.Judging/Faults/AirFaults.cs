@@ -8,7 +8,7 @@ namespace Portwright.Judging.Faults;
 public sealed class LazyFloor() : LocalFault(
     "lazy floor or corner", StationRole.ShortSide, ["lazy-floor-or-corner"], "low-against-sisters", "uneven-sides", "busy-roof", "short-side-torn-off")
 {
-    protected override double Bearing(MadeJob job) => job.Draw.Of(6, 6, 4.5, 7.5);
+    protected override IReadOnlyList<double> Hours => [6, 6, 4.5, 7.5];
 
     protected override double Factor(Size size) => By(size, 0.85, 0.70, 0.50);
 }
@@ -17,7 +17,7 @@ public sealed class LazyFloor() : LocalFault(
 public sealed class BusyRoof() : LocalFault(
     "busy roof", StationRole.ShortSide, ["busy-roof"], "low-against-sisters", "uneven-sides", "lazy-floor-or-corner")
 {
-    protected override double Bearing(MadeJob job) => job.Draw.Of(12, 12, 1.5, 10.5);
+    protected override IReadOnlyList<double> Hours => [12, 12, 1.5, 10.5];
 
     protected override double Factor(Size size) => By(size, 1.12, 1.25, 1.45);
 }
@@ -26,7 +26,7 @@ public sealed class BusyRoof() : LocalFault(
 public sealed class UnevenSides() : LocalFault(
     "uneven sides", StationRole.ShortSide, ["uneven-sides"], "low-against-sisters", "busy-roof", "lazy-floor-or-corner")
 {
-    protected override double Bearing(MadeJob job) => job.Draw.Of(3, 9);
+    protected override IReadOnlyList<double> Hours => [3, 9];
 
     protected override double Factor(Size size) => By(size, 1.12, 1.25, 1.45);
 
@@ -37,7 +37,7 @@ public sealed class UnevenSides() : LocalFault(
 public sealed class FastShortSide() : LocalFault(
     "short side too fast", StationRole.ShortSide, ["short-side-too-fast"], "low-against-sisters", "backs-up", "lazy-floor-or-corner", "busy-roof")
 {
-    protected override double Bearing(MadeJob job) => 6;
+    protected override IReadOnlyList<double> Hours => [6];
 
     protected override double Factor(Size size) => By(size, 1.15, 1.30, 1.50);
 
@@ -48,7 +48,7 @@ public sealed class FastShortSide() : LocalFault(
 public sealed class GuideWake() : LocalFault(
     "wake behind the guide boss", StationRole.Bowl, ["guide-boss-wake"], "low-against-sisters", "lazy-floor-or-corner")
 {
-    protected override double Bearing(MadeJob job) => 12;
+    protected override IReadOnlyList<double> Hours => [12];
 
     protected override double Factor(Size size) => By(size, 0.85, 0.70, 0.50);
 
@@ -60,7 +60,7 @@ public sealed class GuideWake() : LocalFault(
 public sealed class TornOff() : LocalFault(
     "air torn off the short side", StationRole.ShortSide, ["short-side-torn-off"], "low-against-sisters", "backs-up", "lazy-floor-or-corner", "curve-unsteady", "busy-roof", "instruments-disagree")
 {
-    protected override double Bearing(MadeJob job) => 6;
+    protected override IReadOnlyList<double> Hours => [6];
 
     protected override double Factor(Size size) => By(size, 0.75, 0.55, 0.35);
 

@@ -63,7 +63,7 @@ public sealed class SectionMistyped() : Fault(
 /// <summary>The ball written down is another than the one held: true over typed 1.125, 1.286, 1.429 (such as .5625 held and .5000 typed, .5625 and .4375, .6250 and .4375) or the other way about.</summary>
 public sealed class BallMistyped() : Fault("ball's diameter mistyped", ["ball-not-as-written"], "instruments-disagree")
 {
-    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this);
+    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this, 1);
 
     public override Planted Plant(MadeJob job, Size size)
     {
@@ -79,7 +79,7 @@ public sealed class BallMistyped() : Fault("ball's diameter mistyped", ["ball-no
 public sealed class OnePlaceWrong() : Fault(
     "probe against ball at one place", ["instruments-disagree"], "lazy-floor-or-corner", "busy-roof", "uneven-sides", "closure-fails", "short-side-too-fast", "ball-not-as-written")
 {
-    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this, shop.Job.PlacesOff[0]);
+    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this, Looked.Places(shop.Job, shop.Planted!.Ports[0], _ => true), shop.Job.PlacesOff[0]);
 
     public override Planted Plant(MadeJob job, Size size)
     {

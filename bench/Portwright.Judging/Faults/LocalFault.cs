@@ -7,8 +7,8 @@ namespace Portwright.Judging.Faults;
 /// <summary>A place of one port where the air is not as its sisters' is. Ball and probe see it alike; sisters are looked at as well, for no place is fast or slow by itself.</summary>
 public abstract class LocalFault(string name, StationRole station, string[] found, params string[] fair) : Fault(name, found, fair)
 {
-    /// <summary>Clock hour it may lie at.</summary>
-    protected abstract double Bearing(MadeJob job);
+    /// <summary>Clock hours it may lie at, one as often as it stands here.</summary>
+    protected abstract IReadOnlyList<double> Hours { get; }
 
     /// <summary>On the speed at the wall there.</summary>
     protected abstract double Factor(Size size);
@@ -23,12 +23,12 @@ public abstract class LocalFault(string name, StationRole station, string[] foun
     {
     }
 
-    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this);
+    public override bool IsReadEnough(MadeShop shop, Size size) => Suffices.ForTheAir(shop.Job, this, Looked.Places(shop.Job, shop.Planted!.Ports[0], Hours.Contains));
 
     public override Planted Plant(MadeJob job, Size size)
     {
         var port = One(job, job.Draw.Chance(0.75) ? PortKind.Intake : PortKind.Exhaust);
-        var bearing = Bearing(job);
+        var bearing = job.Draw.Of([.. Hours]);
         port.At(station).Field.Put(new Patch(bearing, HalfWidth, Factor(size)));
         var loss = Loss(size);
         port.Faults.Add(lift => 1 - loss * Math.Pow(lift / port.Top, 3));
@@ -59,6 +59,10 @@ internal static class Looked
             looks.Rings.Add(new PlacesLooked(each, station, bearings == UsualLooks.Cross ? UsualLooks.CrossAndMiddle : bearings));
         }
     }
+
+    /// <summary>Places at the wall of a port that are looked at by ball or probe, at hours that are asked for.</summary>
+    public static int Places(MadeJob job, MadePort port, Func<double, bool> hours) => job.Looks.Balls.Concat(job.Looks.Rings).Where(l => l.Port == port)
+        .SelectMany(l => l.Bearings.Where(b => b is { } hour && hours(hour)).Select(b => (l.Station, b))).Distinct().Count();
 
     public static void Flag(MadeJob job, MadePort port, StationRole station, double bearing, Steadiness stands)
     {

@@ -27,17 +27,19 @@ public static class Suffices
     /// <summary>The same at <see cref="Said"/>.</summary>
     public const double DeviateSaid = 1.2816;
 
+    /// <param name="places">Places that were read where it may as well lie, 1 or more: nobody knows which beforehand.</param>
     /// <param name="anyAir">Where a fault of the air itself must be told from it as well.</param>
-    public static bool ForTheAir(MadeJob job, Fault fault, PlaceOff? anyAir = null)
+    public static bool ForTheAir(MadeJob job, Fault fault, int places, PlaceOff? anyAir = null)
     {
         var prior = Catalogue.All.Where(r => fault.Found.Contains(r.Key)).Max(r => r.Prior ?? 0);
-        return Found(job.KnownAir.Apart(anyAir), job.KnownAir.Flags, prior);
+        return Found(job.KnownAir.Apart(anyAir), job.KnownAir.Flags, prior / places);
     }
 
     /// <param name="apart">Deviations between sound and faulty.</param>
     /// <param name="beside">Logarithm of what else speaks for it.</param>
     public static bool Found(double apart, double beside, double prior)
     {
+        if (double.IsPositiveInfinity(beside)) return true;
         // At the least it shows in all but one shop in twenty; a fault so many times as large or small would show otherwise.
         var shows = apart - Deviate;
         var ratio = Sizes.Average(s => Math.Exp(s * apart * shows - s * s * apart * apart / 2 + beside));

@@ -5,6 +5,9 @@ namespace Portwright.Shop.Families;
 
 internal sealed partial class PlacesTogether
 {
+    /// <summary>Of balls that are not as written so many are so in every port they were held in: those the shop's own rod and drag may explain as well. Judgement.</summary>
+    private const double InEveryPort = 0.2;
+
     /// <summary>
     /// Likelihood ratios of the ball of one round being another than the one written down, against all balls being what is written: in this port, alone or in all it was held in, and
     /// in a sister instead, where they are too few to outvote her.
@@ -19,7 +22,7 @@ internal sealed partial class PlacesTogether
         double Ratio(double[] moved) => _together.Sum(t => Math.Exp(t.LogPrior - most + WhereMoved(t.Held, moved, mistyped))) / asWritten.Sum(l => Math.Exp(l - most));
         int[] sisters = [.. _readings.Where(r => r.IsBall && r.Shares == round && r.Port != 0).Select(r => r.Port).Distinct()];
         var alone = Ratio(In(p => p == 0));
-        return (sisters.Length == 0 ? alone : (alone + Ratio(In(_ => true))) / 2, sisters.Length <= FewSisters ? [.. sisters.Select(s => Ratio(In(p => p == s)))] : []);
+        return (sisters.Length == 0 ? alone : (1 - InEveryPort) * alone + InEveryPort * Ratio(In(_ => true)), sisters.Length <= FewSisters ? [.. sisters.Select(s => Ratio(In(p => p == s)))] : []);
     }
 
     /// <summary>Logarithm of the likelihood where some readings are moved together by a step: a parabola about the size that fits best, places off by themselves being drawn in there.</summary>
