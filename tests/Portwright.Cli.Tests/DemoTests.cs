@@ -135,7 +135,7 @@ public sealed partial class DemoTests : IDisposable
         }
 
         Assert.Null(Uneven("intake 2").Suggestion);
-        Assert.Contains("Nothing is to be cut here: .094 in of metal at 9 o'clock", Uneven("intake 2").Sentence.In(UnitSystem.UsCustomary), StringComparison.Ordinal);
+        Assert.Contains("Nothing is to be cut here: .094 in of metal at C, 9 o'clock", Uneven("intake 2").Sentence.In(UnitSystem.UsCustomary), StringComparison.Ordinal);
         Assert.True(Uneven("exhaust 2").Suggestion!.Pays);
     }
 

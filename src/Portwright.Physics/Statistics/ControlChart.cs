@@ -67,7 +67,7 @@ public sealed record ControlChart(
             : string.Create(CultureInfo.InvariantCulture, $"The check lies {Math.Abs(z):0.0} standard deviations {side} the centre line, inside the limit of 3."));
         if (rules.Contains(2)) sentences.Add($"Two of the last three checks lie more than 2 standard deviations {side} the centre line.");
         if (rules.Contains(3)) sentences.Add($"Four of the last five checks lie more than 1 standard deviation {side} the centre line.");
-        if (rules.Contains(4)) sentences.Add($"The last eight checks all lie {side} the centre line: the bench has drifted.");
+        if (rules.Contains(4)) sentences.Add($"The last eight checks all lie {side} the centre line: the bench seems to have drifted.");
         if (limits.Basis == LimitsBasis.Provisional)
         {
             sentences.Add(string.Create(CultureInfo.InvariantCulture,

@@ -67,7 +67,7 @@ public static class PortFindings
         return thin is null ? finding with { Suggestion = cut with { SoundFirst = Unsounded(port, finding, cut, touched) } } : finding with
         {
             Suggestion = null,
-            Sentence = $"{finding.Sentence} Nothing is to be cut here: {Quantity.Length(thin.Thickness)} of metal at {Bearings.Words(thin.Point.Fact.Bearing)}, {WallLimit.Words(thin.Point.Fact.Behind)}, limit {Quantity.Length(thin.Limit)}.",
+            Sentence = $"{finding.Sentence} Nothing is to be cut here: {Quantity.Length(thin.Thickness)} of metal at {thin.Station.Fact.Letter}, {Bearings.Words(thin.Point.Fact.Bearing)}, {WallLimit.Words(thin.Point.Fact.Behind)}, limit {Quantity.Length(thin.Limit)}.",
         };
     }
 

@@ -59,9 +59,9 @@ internal static class ShapeSaid
             Sentence.Empty);
     }
 
-    /// <summary>The thinnest place of each section, and every place that stops a cut.</summary>
+    /// <summary>The thinnest place of each section, and every place that stops a cut or soon will.</summary>
     private static Table Thinnest(PortSurvey survey) => Walls("walls", $"Metal left where it is least", survey,
-        s => s.Walls.Where(w => w.Stops || w == s.Walls.MinBy(v => v.Left)));
+        s => s.Walls.Where(w => w.Stops || w.IsNearlyAtLimit || w == s.Walls.MinBy(v => v.Left)));
 
     /// <summary>Each section drawn with what was seen round it, and every wall point.</summary>
     public static Part RoundEach(PortAtCut port)
@@ -77,14 +77,15 @@ internal static class ShapeSaid
     private static Table Walls(string key, Sentence caption, PortSurvey survey, Func<SurveyedStation, IEnumerable<WallState>> of) => new(
         key,
         caption,
-        [new("place", $"place"), new("thickness", $"metal", Dimension.Length, Strong: true), new("limit", $"limit", Dimension.Length), new("behind", $"behind it"), new("answer", $"")],
+        [new("place", $"place"), new("thickness", $"metal", Dimension.Length, Strong: true), new("limit", $"limit", Dimension.Length), new("behind", $"behind it"), new("measured", $"measured"), new("answer", $"")],
         [.. survey.Stations.SelectMany(s => of(s).Select(w => (IReadOnlyList<Cell>)
         [
             new($"{s.Letter}, {Bearings.Words(w.Point.Fact.Bearing)}"),
             new($"{new Quantity(w.Thickness, Dimension.Length, 2 * WallState.ThicknessDoubt)}"),
             new($"{Quantity.Length(w.Limit)}"),
             new(Sentence.Plain(WallLimit.Short(w.Point.Fact.Behind))),
-            new(w.Stops ? (Sentence)$"leave it" : Sentence.Empty),
+            new($"at cut {w.MeasuredAt}"),
+            new(w.Stops ? (Sentence)$"leave it" : w.IsNearlyAtLimit ? (Sentence)$"nearly at its limit" : Sentence.Empty),
         ]))],
         $"A limit is the shop's own where it states one, else common practice. Metal cut since it was measured is not taken off.");
 }

@@ -30,7 +30,7 @@ internal static class BalanceTargets
                 $"The exhaust of cylinder {port.Cylinder} flows {Quantity.Flow(exhaust)}, the intake {Quantity.Flow(intake)}.")
             {
                 Assumed = CylinderBalance.NotStated(plan),
-                ToDo = $"The {(weak == PortKind.Exhaust ? "exhaust" : "intake")} is the weaker side: {(weak == port.Kind ? "work here" : "it comes before this port")}. Sweep the {(weak == PortKind.Exhaust ? "exhaust, with the pipe it will have," : "intake, with its entry radius,")} once more before cutting for it.",
+                ToDo = $"The {(weak == PortKind.Exhaust ? "exhaust" : "intake")} is the weaker side by this rule of thumb. Sweep the {(weak == PortKind.Exhaust ? "exhaust, with the pipe it will have," : "intake, with its entry radius,")} once more; if it stays so, {(weak == port.Kind ? "work here" : "it comes before this port")}.",
             };
         }
 

@@ -19,6 +19,9 @@ public sealed record WallState(Kept<WallPoint> Point, Kept<Station> Station, dou
     /// <summary>True where not even the doubt of the gauge leaves metal to cut: here a suggestion stops.</summary>
     public bool Stops => Left < 2 * ThicknessDoubt;
 
+    /// <summary>True where a cut as deep as the gauge's doubt would stop all further ones.</summary>
+    public bool IsNearlyAtLimit => !Stops && Left < 4 * ThicknessDoubt;
+
     /// <summary>The latest thickness at each place of a port up to a cut.</summary>
     public static IReadOnlyList<WallState> Of(Ledger ledger, Kept<Cut> cut, string material)
     {

@@ -10,6 +10,9 @@ public static class Confidence
     /// <summary>A finding is stated from this probability on.</summary>
     public const double Stated = 0.9;
 
+    /// <summary>Said so from this probability on: nothing read could make it surer.</summary>
+    public const double AsGoodAsCertain = 0.995;
+
     /// <summary>Probability that a quantity lies above a limit: Student's distribution with the effective degrees of freedom (JCGM 100:2008, G.3).</summary>
     public static double Above(Estimate value, double limit)
     {
@@ -45,7 +48,7 @@ public static class Confidence
     public static double Either(double one, double other) => 1 - (1 - one) * (1 - other);
 
     /// <summary>In words a porter weighs: <c>97 in 100</c>, and past 995 in 1,000 <c>as good as certain</c>.</summary>
-    public static string Words(double confidence) => confidence >= 0.995 ? "as good as certain" : InHundred(confidence);
+    public static string Words(double confidence) => confidence >= AsGoodAsCertain ? "as good as certain" : InHundred(confidence);
 
     /// <summary><c>97 in 100</c>, rounded down, never 100.</summary>
     public static string InHundred(double probability) => FormattableString.Invariant($"{Math.Clamp(Math.Floor(100 * probability + 1e-9), 0, 99):0} in 100");

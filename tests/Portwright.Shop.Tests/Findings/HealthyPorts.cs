@@ -64,7 +64,7 @@ public sealed class HealthyPorts(ITestOutputHelper output)
         var torn = Assert.Single(findings, f => f.Rule.Key == "short-side-torn-off");
         Assert.Null(torn.Suggestion);
         output.WriteLine(torn.Sentence.Us());
-        Assert.Contains("Nothing is to be cut here: .094 in of metal at 6 o'clock (floor), water behind it, limit .120 in", torn.Sentence.Us(), StringComparison.Ordinal);
+        Assert.Contains("Nothing is to be cut here: .094 in of metal at D, 6 o'clock (floor), water behind it, limit .120 in", torn.Sentence.Us(), StringComparison.Ordinal);
     }
 
     [Fact]

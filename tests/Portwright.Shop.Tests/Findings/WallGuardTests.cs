@@ -42,6 +42,18 @@ public sealed class WallGuardTests
         Assert.Equal(stops, wall.Stops);
     }
 
+    /// <summary>Twice as much again is told as near: .120 in is the limit, .126 stops, .132 no longer is near.</summary>
+    [Theory]
+    [InlineData(125, false)]
+    [InlineData(127, true)]
+    [InlineData(131, true)]
+    [InlineData(133, false)]
+    public void A_wall_a_cut_or_two_over_its_limit_is_told(double thousandths, bool near)
+    {
+        var wall = Assert.Single(Made((s, b) => s == "D" && b == 6 ? thousandths * Thou : 200 * Thou).Survey().Stations.SelectMany(s => s.Walls), w => w.Station.Fact.Letter == "D" && w.Point.Fact.Bearing == 6);
+        Assert.Equal(near, wall.IsNearlyAtLimit);
+    }
+
     /// <summary>The cut at D on the floor is blended out one station to each side, and round the floor.</summary>
     [Theory]
     [InlineData("D", 6, true)]

@@ -17,8 +17,8 @@ namespace Portwright.Shop.Tests.Targets;
 public sealed class BalanceTests
 {
     [Theory]
-    [InlineData(0.50, TargetAnswer.Short, "The exhaust is the weaker side: it comes before this port.")]
-    [InlineData(0.95, TargetAnswer.Over, "The intake is the weaker side: work here.")]
+    [InlineData(0.50, TargetAnswer.Short, "The exhaust is the weaker side by this rule of thumb. Sweep the exhaust, with the pipe it will have, once more; if it stays so, it comes before this port.")]
+    [InlineData(0.95, TargetAnswer.Over, "The intake is the weaker side by this rule of thumb. Sweep the intake, with its entry radius, once more; if it stays so, work here.")]
     [InlineData(0.72, TargetAnswer.Within, "")]
     public void The_row_says_which_side_is_weaker_and_where_to_work(double share, TargetAnswer answer, string words)
     {
@@ -31,7 +31,7 @@ public sealed class BalanceTests
 
     [Fact]
     public void Seen_from_the_exhaust_the_work_is_there() =>
-        Assert.Contains("The exhaust is the weaker side: work here.", Row(new MadePort(29) { ExhaustShare = 0.5 }, PortKind.Exhaust)!.Words.Us(), StringComparison.Ordinal);
+        Assert.Contains("Sweep the exhaust, with the pipe it will have, once more; if it stays so, work here.", Row(new MadePort(29) { ExhaustShare = 0.5 }, PortKind.Exhaust)!.Words.Us(), StringComparison.Ordinal);
 
     /// <summary>One ratio: the same from either port of the cylinder, of flows at one pressure, the exhaust blown and the intake drawn.</summary>
     [Fact]
@@ -78,7 +78,7 @@ public sealed class BalanceTests
         var said = PortDocument.Of(PortAtCut.Of(new Reductions(bench.Ledger), port, null, new NothingKept())).Parts
             .Single(p => p.Key == "engine").Blocks.OfType<Paragraph>().Select(p => p.Text.Us());
         Assert.Single(said, s => s.StartsWith("Exhaust over intake flow, each at its cam's lift: ", StringComparison.Ordinal)
-            && s.Contains("The exhaust is the weaker side: it comes before this port.", StringComparison.Ordinal));
+            && s.Contains("if it stays so, it comes before this port.", StringComparison.Ordinal));
     }
 
     private sealed class NothingKept : IKeptPoints

@@ -41,11 +41,14 @@ public sealed record InstrumentsDisagree() : FindingRule("instruments-disagree",
         return new Finding(
             this,
             FindingKind.Measurement,
-            $"{place.Seen()} By the probe the air there moves at {Quantity.Share(Math.Exp(probe)).About(2)} of even air's speed, by the ball at {Quantity.Share(Math.Exp(ball)).About(2)}.",
+            $"{place.Seen()} By the probe the air there moves at {OfEven(probe)} of even air's speed, by the ball at {OfEven(ball)}. Nothing is cut here on the word of either.",
             chance,
             place.Station.Station,
             place.Bearing,
             place.Behind(),
             $"Read both again at {place.Station.Letter}, {Bearings.Words(place.Bearing)}, {(ballFirst ? "the ball" : "the probe")} first.");
     }
+
+    /// <summary>To a whole percent, over and under even air alike.</summary>
+    private static Quantity OfEven(double log) => Quantity.Share(Math.Exp(log)).About(log < 0 ? 2 : 3);
 }

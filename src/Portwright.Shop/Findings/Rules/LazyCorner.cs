@@ -23,7 +23,7 @@ public sealed record LazyCorner() : FindingRule("lazy-floor-or-corner", "The flo
 
     public override Sentence LookFirst => $"A flag in the corner: it hangs where there is no air and leans where the air crosses. A second reading of the probe turned till it reads highest.";
 
-    public override Sentence Cut => $"Nothing comes out here: area without air slows the rest. Leave it, or fill it, and take metal where the air is.";
+    public override Sentence Cut => $"Nothing comes out here: area without air slows the rest. Leave it, or fill it.";
 
     public override Sentence Risk => $"Filler that comes loose goes through the engine. A corner filled for one lift may be missed at another.";
 
@@ -51,7 +51,7 @@ public sealed record LazyCorner() : FindingRule("lazy-floor-or-corner", "The flo
         place.Bearing,
         place.Behind(),
         place.Surer(port),
-        Instead: $"Take nothing out at {place.Station.Letter}, {Bearings.Words(place.Bearing)}; leave it or fill it, and take metal where the air is.")
+        Instead: $"Take nothing out at {place.Station.Letter}, {Bearings.Words(place.Bearing)}; leave it or fill it.")
     {
         Name = FloorAir.IsFloor(place.Bearing) ? "The floor is lazy" : "A corner is lazy",
     };

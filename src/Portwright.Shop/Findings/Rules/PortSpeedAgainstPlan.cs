@@ -35,15 +35,17 @@ public sealed record PortSpeedAgainstPlan() : FindingRule("port-speed-against-pl
         }
 
         Sentence end = mach.ValvesEnd.IsEmpty ? Sentence.Empty : $" {mach.ValvesEnd}";
+        var chance = Confidence.Above(index, InletMach.Knee.High);
         yield return new Finding(
             this,
             FindingKind.Port,
             $"At {Quantity.Turns(plan.HighestRevolutions)} the inlet Mach index is {Quantity.Of(index, Dimension.Ratio)}; volumetric efficiency falls past {NamedLimits.InletMachKnee.Said}. Mean effective area over the cam {Quantity.Of(area, Dimension.Area)}{(mach.Intakes > 1 ? $" through {mach.Intakes} intakes taken alike" : "")}, piston at {Quantity.Speed(InletMachIndex.MeanPistonSpeed(plan.Stroke.Value, plan.HighestRevolutions))} on the mean{Pinch(port)}.{end}",
-            Confidence.Above(index, InletMach.Knee.High),
+            chance,
             null,
             null,
             [.. flow.Sweeps.Select(s => s.Sweep.Id), port.Sheet.Job.Id],
-            plan.IntakeCam.Flanks.Count > 0 ? $"State the cam's other duration: its flanks are part of the doubt." : (Sentence)$"Measure the temperature in the intake at full load: it is most of the doubt.")
+            chance >= Confidence.AsGoodAsCertain ? Sentence.Empty
+                : plan.IntakeCam.Flanks.Count > 0 ? $"State the cam's other duration: its flanks are part of the doubt." : (Sentence)$"Measure the temperature in the intake at full load: it is most of the doubt.")
         {
             Minutes = plan.IntakeCam.Flanks.Count > 0 ? Minutes : BenchMinutes.OneSetUp,
             Name = mach.ValveCannot ? "The valve is too small for the plan" : Name,

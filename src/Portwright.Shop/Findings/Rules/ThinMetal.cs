@@ -11,7 +11,7 @@ public sealed record ThinMetal() : FindingRule("thin-metal", "Leave the metal")
 {
     public override Sentence Evidence => $"A wall point: thickness at a station and bearing.";
 
-    public override Sentence Test => $"Thickness less twice the doubt of the gauge ({Quantity.Length(WallState.ThicknessDoubt)}) is under the limit. The limit is the shop's own where it states one, else {Usual("", Behind.Water)} of {Term.Aluminum} or {Usual("iron", Behind.Water)} of iron over water, {Usual("", Behind.Air)} and {Usual("iron", Behind.Air)} over air.";
+    public override Sentence Test => $"Thickness less twice the doubt of the gauge ({Quantity.Length(WallState.ThicknessDoubt)}) is under the limit. The limit is the shop's own where it states one, else {Usual("", Behind.Water)} of {Term.Aluminum} or {Usual("iron", Behind.Water)} of iron where water, oil, a pushrod hole, a bolt, the spring seat or nobody knows what lies behind it, {Usual("", Behind.Air)} and {Usual("iron", Behind.Air)} over air.";
 
     public override Sentence ElseExplains => $"The gauge over porosity or a curved wall; core shift in this casting only.";
 
