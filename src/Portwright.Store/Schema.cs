@@ -23,7 +23,7 @@ internal sealed record Schema(IReadOnlyList<SchemaStep> Steps)
         // No table changes: a calibration and a check may say that they were made before the day's work, a range which instrument it is
         // read on, and a percent scale what of it was assumed.
         new SchemaStep(3, ""),
-        // No table changes: a value kept against a question says so.
+        // No table changes: a value kept against a question says so; a head says how its ports lie, a section what stands in its air.
         new SchemaStep(4, ""),
     ]);
 

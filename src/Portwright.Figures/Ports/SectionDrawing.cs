@@ -66,6 +66,7 @@ public static class SectionDrawing
         // Colours lie under the wall, everything else over it.
         foreach (var mark in recorded.Marks.OfType<Shades>()) pen.Put(mark);
         pen.Area(frame.Wall, null, new Stroke(Role.Ink, Math.Round(2.4 * text / 15, 2), generic ? LineType.Dashed : LineType.Continuous));
+        InAir(pen, frame, station, text);
         foreach (var mark in recorded.Marks.Where(m => m is not Shades)) pen.Put(mark);
         foreach (var mark in ticks.Marks) pen.Put(mark);
         Sides(pen, frame, labels, width, room, text);
@@ -111,6 +112,18 @@ public static class SectionDrawing
             }
 
             pen.Text(at.X, at.Y + 0.36 * size, words, size, Role.Quiet, Anchor.Middle);
+        }
+    }
+
+    /// <summary>What stands in the section, as cut metal.</summary>
+    private static void InAir(Pen pen, SectionFrame frame, SurveyedStation station, double text)
+    {
+        foreach (var (_, outline, _) in station.Section?.InAir ?? [])
+        {
+            Place[] edge = [.. outline.Points.Select(frame.At)];
+            pen.Area(edge, Role.Ground);
+            pen.Segments(Hatching.Over(edge, [], 0.45 * text), new Stroke(Role.Quiet, 1));
+            pen.Area(edge, null, new Stroke(Role.Ink, Math.Round(2 * text / 15, 2)));
         }
     }
 
@@ -174,6 +187,7 @@ public static class SectionDrawing
     private static IEnumerable<string> Notes(SectionSheet sheet, bool generic)
     {
         if (generic) yield return sheet.Station.SectionProblem.Length > 0 ? sheet.Station.SectionProblem : "Usual shape, not measured yet.";
+        if (sheet.Station.Section?.InAir is { Count: > 0 } inAir) yield return $"Hatched: {string.Join(", ", inAir.Select(i => i.Name))}, taken off the area.";
         if (sheet.Empty.Length > 0) yield return sheet.Empty;
     }
 

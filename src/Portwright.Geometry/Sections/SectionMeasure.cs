@@ -59,6 +59,9 @@ public abstract record SectionMeasure
     /// <summary>The wall line seen along the centreline: the measured one shortened across the tilt axis by cos(tilt).</summary>
     public Outline SquaredOutline() => Squared(Outline());
 
+    /// <summary>The edges of what stands in it, seen along the centreline, each with its name.</summary>
+    public IEnumerable<(string Name, Outline Outline)> SquaredIslands() => Islands.Select(i => (i.Name, Squared(i.Outline())));
+
     /// <summary>Open area in the measured plane, m2.</summary>
     public double MeasuredArea => Figure().Moments.Area - Islands.Sum(i => i.Moments.Area);
 

@@ -21,6 +21,24 @@ public static class EnteredPort
     public static readonly EnteredField Width = new("section.width", "Width", Dimension.Length, 0.0005, 0.15,
         _ => [new(0.008, 0.085, $"a port is {Quantity.Length(0.008)} to {Quantity.Length(0.085)} across")]);
 
+    /// <summary>Of a valve stem that stands in a section: the valve's own, where that is written down.</summary>
+    public static readonly EnteredField StemInAir = new("section.stem", "Stem", Dimension.Length, 0.002, 0.02, around => [around[EnteredValve.Stem] is { } stem
+        ? new(0.93 * stem, 1.07 * stem, $"the valve's stem is {Quantity.Length(stem)}")
+        : new(0.0043, 0.0128, $"a stem is {Quantity.Length(0.0043)} to {Quantity.Length(0.0128)} thick")]);
+
+    /// <summary>A size of a guide or its boss that stands in a section: less than the section is across.</summary>
+    public static readonly EnteredField MetalInAir = new("section.in-air", "Guide or boss", Dimension.Length, 0.0005, 0.1, around => [around[Width] is { } across
+        ? new(0.0015, 0.8 * across, $"it stands in a section {Quantity.Length(across)} across")
+        : new(0.0015, 0.03, $"guides and bosses are {Quantity.Length(0.0015)} to {Quantity.Length(0.03)}")]);
+
+    /// <summary>Where it stands: up from the floor, or in from the cylinder-wall side.</summary>
+    public static readonly EnteredField PlaceInAir = new("section.in-air-place", "Its middle", Dimension.Length, 0, 0.15, around => around[Width] is { } across
+        ? [new(0, across, $"the section is {Quantity.Length(across)} at its widest")] : []);
+
+    /// <summary>Edge of it that lies on the port's wall.</summary>
+    public static readonly EnteredField OnWall = new("section.on-wall", "Edge on the wall", Dimension.Length, 0, 0.15, around => around[MetalInAir] is { } size
+        ? [new(0, 1.6 * size, $"it is {Quantity.Length(size)} at its most")] : []);
+
     /// <summary>What the sections make of it, to hold the burette against.</summary>
     public static readonly EnteredField Volumes = new("port.volume-by-sections", "Volume by sections", Dimension.Volume, 0, 5e-3, _ => []);
 

@@ -68,7 +68,7 @@ public sealed record RingAgainstSisters(double Own, double All, double Sisters, 
 
     private static (Family Family, double Own)? Areas(SurveyedStation station, List<SurveyedStation> same)
     {
-        double[] sisters = [.. same.Select(s => s.Section?.Area.Value).OfType<double>().Where(a => a > 0).Select(a => Math.Log(a))];
-        return sisters.Length > 1 && station.Section is { Area.Value: > 0 } section ? (SectionFamily.Of(section, sisters), Math.Log(section.Area.Value)) : null;
+        double[] sisters = [.. same.Select(s => s.Section?.WithinWall.Value).OfType<double>().Where(a => a > 0).Select(a => Math.Log(a))];
+        return sisters.Length > 1 && station.Section is { Area.Value: > 0 } section ? (SectionFamily.Of(section, sisters), Math.Log(section.WithinWall.Value)) : null;
     }
 }

@@ -32,8 +32,10 @@ public sealed record ThroatShare(Estimate Share, double Throat, double Valve, Su
         var head = Length("valve head", valve.HeadDiameter);
         if (port.At(StationRole.Throat) is { Section: { } section } station)
         {
-            var round = Math.Sqrt(4 * section.Area.Value / Math.PI);
-            var measured = Estimate.Linear(round, (round / (2 * section.Area.Value), section.Area));
+            // The rule is one of the bore: a stem or guide in it is no part of the seat's metal.
+            var bore = section.WithinWall;
+            var round = Math.Sqrt(4 * bore.Value / Math.PI);
+            var measured = Estimate.Linear(round, (round / (2 * bore.Value), bore));
             return new ThroatShare(Estimate.Ratio(measured, head), round, valve.HeadDiameter, station, [section.Section.Id, owner.Id]);
         }
 

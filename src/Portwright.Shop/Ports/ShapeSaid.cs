@@ -56,8 +56,19 @@ internal static class ShapeSaid
                     ? new($"{new Quantity(closure.Relative, Dimension.Fraction, closure.RelativeExpanded, Signed: true)}{(closure.IsInside ? "" : ", outside its doubt")}")
                     : Cell.Empty,
             ])],
-            Sentence.Empty);
+            TakenOff(measured));
     }
+
+    /// <summary>What stands in the sections and was taken off, each with its area; and what is left for the air to rub on.</summary>
+    private static Sentence TakenOff(List<SurveyedStation> measured)
+    {
+        List<Sentence> said = [.. measured.Where(s => s.Section!.InAir.Count > 0).Select(s => (Sentence)
+            $"In {s.Name} {Sentence.Join(" and ", s.Section!.InAir.Select(i => (Sentence)$"{i.Name} ({Quantity.Area(i.Area)})"))} {(s.Section.InAir.Count == 1 ? "stands" : "stand")} in the air, taken off its area; hydraulic diameter {Quantity.Length(s.Section.HydraulicDiameter)}.")];
+        return said.Count == 0 ? Sentence.Empty : Sentence.Join(" ", said);
+    }
+
+    /// <summary><c>stem and guide boss</c>.</summary>
+    internal static string And(IEnumerable<string> names) => string.Join(" and ", names);
 
     /// <summary>The thinnest place of each section, and every place that stops a cut or soon will.</summary>
     private static Table Thinnest(PortSurvey survey) => Walls("walls", $"Metal left where it is least", survey,

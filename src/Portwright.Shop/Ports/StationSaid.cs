@@ -14,6 +14,7 @@ public static class StationSaid
         List<Sentence> words = [$"Section {station.Name}", $"{Quantity.Length(station.Distance)} from the flange"];
         words.Add(station.Section is { } section ? (Sentence)$"area {Quantity.Of(section.Area, Dimension.Area).By(PortNumber.SectionKey(station))}"
             : station.SectionProblem.Length > 0 ? (Sentence)$"its numbers make no section" : $"section not measured yet");
+        if (station.Section is { InAir.Count: > 0 } with) words.Add(Sentence.Plain($"{ShapeSaid.And(with.InAir.Select(i => i.Name))} taken off"));
         if (station.Section is not null && survey.Schedule?.Smallest is { } least && least.Distance == station.Distance) words.Add($"the smallest");
         Count(station.Rings.Count, "ring");
         Count(station.Balls.Count, "ball");

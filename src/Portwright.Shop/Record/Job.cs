@@ -7,7 +7,8 @@ public sealed record Job(string Name, string Customer, EnginePlan Plan, string N
 
 /// <summary>A bare cylinder head as it lies on the bench.</summary>
 /// <param name="Material">Aluminium, iron, …: sets the usual caution on wall thickness.</param>
-public sealed record Head(string Name, string Material = "", string Notes = "", int Place = 0) : Fact;
+/// <param name="Lay">How its ports lie; null where nobody has said: then left and right of its ports are a guess.</param>
+public sealed record Head(string Name, string Material = "", string Notes = "", int Place = 0, HeadLay? Lay = null) : Fact;
 
 /// <summary>Intake or exhaust.</summary>
 public enum PortKind
@@ -19,7 +20,7 @@ public enum PortKind
 
 /// <summary>One port of a head, with its valve and seat.</summary>
 /// <param name="Cylinder">Number of the cylinder, from 1, as the shop counts along the head.</param>
-/// <param name="Mirrored">True where the port is the mirror image of the set's pattern port.</param>
+/// <param name="Mirrored">True where the centre side lies left, seen from the port's own flange, head upright: the mirror image of a port that has it right.</param>
 public sealed record Port(Guid Head, PortKind Kind, int Cylinder, bool Mirrored, ValveData? Valve = null, string Notes = "") : Fact
 {
     /// <summary>The name a porter uses: <c>intake 2</c>.</summary>

@@ -36,6 +36,7 @@ public enum SectionForm
 /// <param name="CornerRadii">Of a section by widths or a trapezoid: one, or four as for the rectangle; null for sharp corners.</param>
 /// <param name="Tilt">Angle of the measured plane to the square section of the centreline; null: square.</param>
 /// <param name="Step">The finest step the caliper or tape shows; null: .001 in.</param>
+/// <param name="InAir">What stands in it and takes its area off; null: nothing was noted.</param>
 public sealed record Section(
     Guid Cut,
     Guid Station,
@@ -44,7 +45,8 @@ public sealed record Section(
     IReadOnlyList<Typed>? CornerRadii = null,
     Typed? Tilt = null,
     Typed? Step = null,
-    string Notes = "") : Fact
+    string Notes = "",
+    IReadOnlyList<MetalInAir>? InAir = null) : Fact
 {
     public override bool IsMeasured => true;
 }

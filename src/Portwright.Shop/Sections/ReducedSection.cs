@@ -27,6 +27,12 @@ public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section
     /// <summary>Standard uncertainty, as a share of the area, of a hand-shaped section known by two diameters alone: flats and bosses between them; common practice, no source.</summary>
     public const double BetweenDiameters = 0.005;
 
+    /// <summary>What stands in it, seen along the centreline, where <see cref="Outline"/> has it, with its area, m2.</summary>
+    public IReadOnlyList<(string Name, Outline Outline, double Area)> InAir { get; private init; } = [];
+
+    /// <summary>m2, square to the centreline, by the wall alone: nothing that stands in it is taken off. A bore is judged by it.</summary>
+    public Estimate WithinWall => InAir.Count == 0 ? Area : From(Station, Section with { Fact = Section.Fact with { InAir = null } }, Of, out _)!.Area;
+
     /// <summary>m.</summary>
     public double HydraulicDiameter => Shape.HydraulicDiameter;
 
@@ -82,6 +88,10 @@ public sealed record ReducedSection(Kept<Station> Station, Kept<Section> Section
         if (ShapeDoubt(station.Fact, section.Fact, shape, StepOf(section.Fact)) is > 0 and var unseen)
             area = area.With(new Contribution(Sources.OfSection(section.Id, "shape between its diameters"), unseen, double.PositiveInfinity, ContributionKind.Geometry));
         var outline = shape.SquaredOutline();
-        return new ReducedSection(station, section, shape, outline.Moved(-outline.Centroid.X, -outline.Centroid.Y), area, cut);
+        var middle = outline.Centroid;
+        return new ReducedSection(station, section, shape, outline.Moved(-middle.X, -middle.Y), area, cut)
+        {
+            InAir = [.. shape.SquaredIslands().Select(i => (i.Name, i.Outline.Moved(-middle.X, -middle.Y), i.Outline.Area))],
+        };
     }
 }

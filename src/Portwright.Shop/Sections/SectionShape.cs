@@ -32,6 +32,16 @@ public static class SectionShape
         }
 
         shape = shape with { Tilt = tilt };
+        if (section.InAir is { Count: > 0 } inAir && shape.Problem() is null)
+        {
+            if (IslandShape.Of(inAir, shape.Outline(), out problem) is not { } islands)
+            {
+                return null;
+            }
+
+            shape = shape with { Islands = islands };
+        }
+
         if (shape.Problem() is not { } wrong)
         {
             return shape;

@@ -1,4 +1,5 @@
 using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Heads;
 using Portwright.Shop.Record;
 using Portwright.Shop.Reduction;
 
@@ -33,11 +34,16 @@ public sealed record JobBoard(Kept<Job> Job, IReadOnlyList<HeadOnBoard> Heads, s
         var ledger = reductions.Ledger;
         var job = ledger.Get<Job>(jobId);
         var heads = ledger.HeadsOf(jobId)
-            .Select(h => new HeadOnBoard(h, [.. ledger.PortsOf(h.Id).Select(p => OnBoard(reductions, job, p))]))
+            .Select(h => new HeadOnBoard(h, [.. Lying(ledger, h).Select(p => OnBoard(reductions, job, p))]))
             .ToList();
         var (next, reason, port) = NextStep.Of(heads);
         return new JobBoard(job, heads, next, reason, port);
     }
+
+    /// <summary>As they lie where that was said, else by cylinder.</summary>
+    private static IEnumerable<Kept<Port>> Lying(Ledger ledger, Kept<Head> head) => head.Fact.Lay is { } lay
+        ? PortLie.Along(ledger.PortsOf(head.Id).Select(p => (p.Id, p.Fact)), lay).Select(l => ledger.Get<Port>(l.Id))
+        : ledger.PortsOf(head.Id);
 
     private static PortOnBoard OnBoard(Reductions reductions, Kept<Job> job, Kept<Port> port)
     {

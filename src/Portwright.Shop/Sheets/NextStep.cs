@@ -7,7 +7,7 @@ internal static class NextStep
 {
     public static (string Next, string Reason, PortOnBoard? Port) Of(IReadOnlyList<HeadOnBoard> heads)
     {
-        var ports = heads.SelectMany(h => h.Ports.Select(p => (h.Head, Port: p))).ToList();
+        var ports = heads.SelectMany(h => h.Ports.OrderBy(p => p.Port.Fact.Cylinder).ThenBy(p => p.Port.Fact.Kind).Select(p => (h.Head, Port: p))).ToList();
         if (ports.Count == 0)
         {
             return ("Draw the first head.", "A job is its heads and their ports; the port is where everything is recorded.", null);

@@ -89,6 +89,8 @@ public abstract class AirPanel : ShopPage
         if (Guid.TryParse(Typed.Raw("back"), out var id) && Ledger.Find<T>(id) is { } kept && !Ledger.IsHidden(id))
         {
             Shop.Save(Amend.Hide(kept, Now, Hand, "taken back at the bench"));
+            Go.NavigateTo($"{State.Href}{(State.Href.Contains('?', StringComparison.Ordinal) ? '&' : '?')}took={id}");
+            return;
         }
 
         Go.NavigateTo(State.Href);

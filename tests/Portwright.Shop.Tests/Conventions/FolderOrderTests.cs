@@ -17,6 +17,7 @@ public sealed partial class FolderOrderTests
         ("Entering", "a typed value is judged by numbers around it, wherever they come from"),
         ("Judgement", "chances are worked out from numbers alone, whatever they are about"),
         ("Record", "facts are made of typed numbers, and advice taken is kept as the sentence it was"),
+        ("Heads", "how the ports lie in the metal is read off the record alone"),
         ("Walls", "what is left of the metal is read off the record alone"),
         ("Sections", "an area is reduced from a section's own numbers, without the bench"),
         ("Bench", "what the bench was that day comes before anything it measured"),

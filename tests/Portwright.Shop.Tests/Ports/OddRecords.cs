@@ -121,7 +121,8 @@ public sealed class OddRecords
         foreach (var (side, i) in odd.Sections.Select((side, i) => (side, i)))
         {
             var station = bench.Add(new Station(bench.PortId, $"{(char)('A' + i)}", 0.03 * i, i == 0 ? "pinch" : ""));
-            bench.Add(new Section(cut, station, SectionForm.Rectangle, [Typed.Of(side, "mm"), Typed.Of(side, "mm"), Typed.Of(side / 4.0, "mm")]));
+            bench.Add(new Section(cut, station, SectionForm.Rectangle, [Typed.Of(side, "mm"), Typed.Of(side, "mm"), Typed.Of(side / 4.0, "mm")],
+                InAir: i % 2 == 0 ? null : [new MetalInAir(MetalInAirKind.Stem, SectionForm.Oval, [Typed.Of(side / 4.0, "mm")])]));
             bench.Add(new WallPoint(cut, station, 12, Typed.Of(0.001 * side, "mm"), Behind.Water));
             first ??= station;
         }

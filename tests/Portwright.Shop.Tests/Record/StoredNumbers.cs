@@ -14,11 +14,13 @@ public sealed class StoredNumbers
     private static readonly Dictionary<Type, string> Pinned = new()
     {
         [typeof(PortKind)] = "Intake=0 Exhaust=1",
+        [typeof(ExhaustSide)] = "Across=0 WithIntakes=1",
         [typeof(FuelKind)] = "Petrol=0 Methanol=1 Ethanol=2 Other=3",
         [typeof(CylinderLayout)] = "OneForAll=0 All=1",
         [typeof(PressureKind)] = "Station=0 SeaLevel=1",
         [typeof(HumidityKind)] = "Relative=0 DewPoint=1 WetBulb=2",
         [typeof(SectionForm)] = "Rectangle=0 Oval=1 Racetrack=2 Egg=3 Trapezoid=4 Widths=5 Traced=6 Template=7",
+        [typeof(MetalInAirKind)] = "Stem=0 Guide=1 GuideBoss=2",
         [typeof(StationRole)] = "Other=0 Flange=1 Pinch=2 ShortSide=3 Bowl=4 Throat=5 Guide=6",
         [typeof(Steadiness)] = "Still=0 Trembles=1 Swings=2 Hangs=3 TurnsBack=4",
         [typeof(Behind)] = "Unknown=0 Water=1 Oil=2 Pushrod=3 SpringSeat=4 Bolt=5 Air=6",

@@ -45,7 +45,8 @@ public sealed record SmallAgainstSisters() : FindingRule("small-against-sisters"
                 continue;
             }
 
-            double[] sisters = [.. port.Sisters.Select(s => PlaceRead.SameStation(s, station)?.Section?.Area.Value).OfType<double>().Where(a => a > 0).Select(a => Math.Log(a))];
+            // By the wall: what stands in the air may be noted in one port and not in another.
+            double[] sisters = [.. port.Sisters.Select(s => PlaceRead.SameStation(s, station)?.Section?.WithinWall.Value).OfType<double>().Where(a => a > 0).Select(a => Math.Log(a))];
             if (sisters.Length > 1)
             {
                 compared.Add((station, section, SectionFamily.Of(section, sisters), SectionFamily.Caliper(section), sisters.Length));
@@ -55,10 +56,10 @@ public sealed record SmallAgainstSisters() : FindingRule("small-against-sisters"
         // One fault a port: it may sit at any section compared.
         var each = Prior!.Value / Math.Max(1, compared.Count);
         return compared.Select(c => (c.Station, c.Section, c.Family, c.Sisters, Middle: Math.Exp(c.Family.Mean),
-            Chance: c.Family.Below(Math.Log(c.Section.Area.Value), c.Caliper, Alike, each, Smaller))).Select(c => new Finding(
+            Chance: c.Family.Below(Math.Log(c.Section.WithinWall.Value), c.Caliper, Alike, each, Smaller))).Select(c => new Finding(
             this,
             FindingKind.Port,
-            $"{Quantity.Area(c.Section.Area.Value)} against {Quantity.Area(c.Middle)} of its {FormattableString.Invariant($"{c.Sisters}")} sisters, {Quantity.Share(Math.Abs(c.Section.Area.Value / c.Middle - 1)).About(2)} {(c.Section.Area.Value < c.Middle ? "less" : "more")}; a sound one would lie within {Quantity.Share(2 * c.Family.Deviation).About(2)}.",
+            $"{Quantity.Area(c.Section.WithinWall.Value)} against {Quantity.Area(c.Middle)} of its {FormattableString.Invariant($"{c.Sisters}")} sisters, {Quantity.Share(Math.Abs(c.Section.WithinWall.Value / c.Middle - 1)).About(2)} {(c.Section.WithinWall.Value < c.Middle ? "less" : "more")}; a sound one would lie within {Quantity.Share(2 * c.Family.Deviation).About(2)}.",
             c.Chance,
             c.Station.Station,
             null,
