@@ -96,6 +96,14 @@ public sealed class FlowOverLiftTests
     }
 
     [Fact]
+    public void What_closing_showed_is_dashed_and_what_only_opened_has_no_such_line()
+    {
+        static int Dashed(FlowPlot plot) => FlowOverLift.Draw(plot, FigureSize.Wide).Seen().OfType<Polyline>().Count(p => p.Stroke is { Role: Role.Ink, Type: LineType.Dashed });
+        var plot = Invented.WholeSweep();
+        Assert.Equal((0, 1), (Dashed(plot), Dashed(plot with { Closing = [.. plot.Now!.Dots.Select(d => (d.Lift, 0.98 * d.Flow))] })));
+    }
+
+    [Fact]
     public void Lifts_already_read_have_heavy_ticks_and_those_to_come_light_ones()
     {
         var drawing = FlowOverLift.Draw(Invented.Growing(), FigureSize.Wide);

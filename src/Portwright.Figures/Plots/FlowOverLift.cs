@@ -34,6 +34,7 @@ public static class FlowOverLift
         foreach (var line in plot.Drawn()) labels.Avoid([.. line.Line.Select(p => frame.At(p.Lift, p.Flow))]);
         for (var i = ghosts.Count - 1; i >= 0; i--) Ghost(pen, frame, ghosts[i], i);
         if (plot.Now is { } now) NowLine(pen, frame, now);
+        if (plot.Closing is { Count: > 1 } closing) pen.Polyline(closing.Select(p => frame.At(p.Lift, p.Flow)), new Stroke(Role.Ink, size.Thick(1.4), LineType.Dashed));
         FlowLabels.Draw(pen, frame, plot, labels, units);
         WantedBand.Name(pen, frame, plot, labels);
         frame.DrawCam(pen, labels);

@@ -35,6 +35,7 @@ public sealed record FlowLine(string Name, IReadOnlyList<FlowDot> Dots, IReadOnl
 /// <param name="Planned">Lifts the sweep asks for, m.</param>
 /// <param name="Basis">What the flow is stated in: <c>standard air, 28.0 inH2O</c>.</param>
 /// <param name="Wanted">What the engine asks for, drawn behind; null where the plan does not say.</param>
+/// <param name="Closing">What the passes with the valve closing showed by themselves, (lift m, flow m3/s), lifts rising; empty where there was none.</param>
 public sealed record FlowPlot(
     string Name,
     FlowLine? Now,
@@ -43,7 +44,8 @@ public sealed record FlowPlot(
     double? CamLift,
     IReadOnlyList<double> Planned,
     string Basis,
-    WantedFlow? Wanted = null)
+    WantedFlow? Wanted = null,
+    IReadOnlyList<(double Lift, double Flow)>? Closing = null)
 {
     /// <summary>What a port sheet shows.</summary>
     /// <param name="wanted">What the engine asks of the port; null: nothing is drawn behind.</param>

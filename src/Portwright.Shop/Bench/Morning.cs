@@ -47,9 +47,7 @@ public sealed record Morning(
             }
         }
 
-        var leak = check.Fact.Leak is { } read
-            ? Read($"The leak test ({read.Reading.Text})", () => LeakOf(read, check, bench, Factor(read.Range)))
-            : null;
+        var (leak, shown) = Together([.. check.Fact.Leaks.Select((l, i) => Read($"The leak test ({l.Reading.Text})", () => LeakOf(l, i, check, bench, Factor(l.Range)))).OfType<LeakRead>()], check, bench);
         IReadOnlyList<(string Plate, string Range, Estimate Ratio)> Ratios(Func<string, Estimate> factor, Estimate? takenOff) =>
         [
             .. check.Fact.Plates
@@ -65,14 +63,25 @@ public sealed record Morning(
         return new Morning(check, when, ratios, leak, said)
         {
             Totals = [.. Ratios(r => Of(r, withLeak: true).Factor, null).Select(Total)],
-            Leak = leak is null ? null : PlateArea.Leak(check.Fact.Leak!, check.Fact.Air, bench, Factor(check.Fact.Leak!.Range)),
+            Leak = shown,
         };
     }
 
-    private static Estimate LeakOf(PlateReading reading, Kept<MorningCheck> check, Kept<BenchCard> bench, Estimate factor)
+    private sealed record LeakRead(PlateReading Reading, Estimate Area, LeakShown Shown);
+
+    private static LeakRead LeakOf(PlateReading reading, int index, Kept<MorningCheck> check, Kept<BenchCard> bench, Estimate factor) => new(
+        reading,
+        PlateArea.Measure(reading, check.Fact.Air, bench, factor, null, index == 0 ? $"leak of check {check.Id:N}" : $"leak {index} of check {check.Id:N}"),
+        PlateArea.Leak(reading, check.Fact.Air, bench, factor));
+
+    /// <summary>Of several leak tests those on the range that shows the smallest leak count, as their mean: a coarse scale's nothing says nothing against a fine one's something.</summary>
+    private static (Estimate? Area, LeakShown? Shown) Together(IReadOnlyList<LeakRead> leaks, Kept<MorningCheck> check, Kept<BenchCard> bench)
     {
-        var leak = PlateArea.Measure(reading, check.Fact.Air, bench, factor, null, $"leak of check {check.Id:N}");
-        return leak.With(new Contribution(Sources.Leak(check.Id), leak.Value * bench.Fact.Doubt.Leak, double.PositiveInfinity, ContributionKind.Leak));
+        if (leaks.MinBy(StepOf) is not { } finest) return (null, null);
+        var mean = Estimate.Mean([.. leaks.Where(l => l.Reading.Range.Equals(finest.Reading.Range, StringComparison.OrdinalIgnoreCase)).Select(l => l.Area)]);
+        return (mean.With(new Contribution(Sources.Leak(check.Id), mean.Value * bench.Fact.Doubt.Leak, double.PositiveInfinity, ContributionKind.Leak)), finest.Shown);
+
+        static double StepOf(LeakRead leak) => leak.Shown.High - leak.Shown.Area;
     }
 
     /// <summary>Measured over certified effective area of one reading of a plate.</summary>

@@ -182,9 +182,15 @@ public sealed record RoomAir(Typed Barometer, Typed Temperature, Typed? Relative
 /// <summary>Leak test and check plate: before work, and as often as one likes in the day, each a check of its own.</summary>
 /// <param name="Leak">The reading with the opening closed off; null when the leak test was not made.</param>
 /// <param name="BeforeWork">Made before the first reading of its day though typed after it; else it was made when it was typed.</param>
+/// <param name="MoreLeaks">What was read closed off after <paramref name="Leak"/>: on other ranges, at other pressures, or once more.</param>
 public sealed record MorningCheck(
-    Guid Bench, DateOnly Date, RoomAir Air, PlateReading? Leak, IReadOnlyList<PlateReading> Plates, string Notes = "", bool BeforeWork = false) : Fact
+    Guid Bench, DateOnly Date, RoomAir Air, PlateReading? Leak, IReadOnlyList<PlateReading> Plates, string Notes = "", bool BeforeWork = false,
+    IReadOnlyList<PlateReading>? MoreLeaks = null) : Fact
 {
+    /// <summary>All readings with the opening closed off, in the order taken.</summary>
+    [JsonIgnore]
+    public IEnumerable<PlateReading> Leaks => Leak is null ? MoreLeaks ?? [] : (MoreLeaks ?? []).Prepend(Leak);
+
     public override bool IsMeasured => true;
 }
 

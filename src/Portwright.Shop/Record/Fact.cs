@@ -17,6 +17,7 @@ namespace Portwright.Shop.Record;
 [JsonDerivedType(typeof(Calibration), "calibration")]
 [JsonDerivedType(typeof(MorningCheck), "morning-check")]
 [JsonDerivedType(typeof(SetUpStudy), "set-up-study")]
+[JsonDerivedType(typeof(UsualRun), "usual-run")]
 [JsonDerivedType(typeof(Station), "station")]
 [JsonDerivedType(typeof(Centreline), "centreline")]
 [JsonDerivedType(typeof(Section), "section")]

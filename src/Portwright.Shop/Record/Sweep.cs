@@ -10,8 +10,9 @@ namespace Portwright.Shop.Record;
 /// <param name="Fitted">Entry radius, clay or pipe fitted, in words; part of what was measured.</param>
 /// <param name="BoreAdapter">Diameter of the bore adapter, m; null where none is used.</param>
 /// <param name="SetUp">Names the set-up: two sweeps of one set-up share its scatter. Empty: the sweep is a set-up of its own.</param>
-/// <param name="Lifts">Lifts to be asked for, in order.</param>
+/// <param name="Lifts">Lifts to be asked for, in order; where <paramref name="Steps"/> say more, each of theirs once.</param>
 /// <param name="Date">The day it was run, which says which calibration and which day's drift it shares; null: the day its first reading was typed.</param>
+/// <param name="Steps">The run, setting by setting; null or empty: <paramref name="Lifts"/> one after another.</param>
 public sealed record Sweep(
     Guid Cut,
     Guid Bench,
@@ -25,7 +26,8 @@ public sealed record Sweep(
     string Sealing = "",
     string SetUp = "",
     string Notes = "",
-    DateOnly? Date = null) : Fact
+    DateOnly? Date = null,
+    IReadOnlyList<RunStep>? Steps = null) : Fact
 {
     /// <summary>What was fitted and which way the air went: only sweeps alike in this measure the same thing.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
@@ -60,6 +62,7 @@ public sealed record Fitting(FlowDirection Direction, string Fitted, double? Bor
 /// <param name="MeterTemperature">Air temperature at the meter, where measured; else the plenum's where the meter takes its air, else the room's.</param>
 /// <param name="PlenumTemperature">Air temperature in the plenum, where measured; else the meter's where it takes the plenum's air, else the room's.</param>
 /// <param name="Sound">How it sounds: <c>steady</c>, <c>whistles</c>, <c>rattles</c>, or empty.</param>
+/// <param name="Pass">The pass of the run it was read in; null where nobody said.</param>
 public sealed record FlowReading(
     Guid Sweep,
     Typed Lift,
@@ -68,7 +71,8 @@ public sealed record FlowReading(
     Typed? TestPressure = null,
     Typed? MeterTemperature = null,
     Typed? PlenumTemperature = null,
-    string Sound = "") : Fact
+    string Sound = "",
+    int? Pass = null) : Fact
 {
     public override bool IsMeasured => true;
 }

@@ -87,6 +87,14 @@ public sealed class FlowCurve
     /// <summary>The measured point at a lift (m); null where the lift was not set.</summary>
     public LiftPoint? PointAt(double lift) => Points.FirstOrDefault(p => LiftGroups.Same(p.Lift, lift));
 
+    /// <summary>Mean flow of some readings by themselves, m3/s; null where none of them counts.</summary>
+    public double? FlowOf(IEnumerable<Kept<FlowReading>> readings)
+    {
+        HashSet<Guid> wanted = [.. readings.Select(r => r.Id)];
+        List<double> areas = [.. Points.SelectMany(p => p.Readings).Where(r => wanted.Contains(r.Reading.Id)).Select(r => r.EffectiveArea.Value)];
+        return areas.Count == 0 ? null : areas.Average() * RestatedFlow.VolumeFlow(1, RestatedAt, Air, Direction);
+    }
+
     /// <summary>True where the lift (m) lies inside the tested range.</summary>
     public bool Covers(double lift) => Points.Count > 0 && lift >= LowestLift - 1e-9 && lift <= HighestLift + 1e-9;
 

@@ -56,7 +56,7 @@ public sealed record JobBoard(Kept<Job> Job, IReadOnlyList<HeadOnBoard> Heads, s
 
         var cut = cuts[^1];
         var sweep = ledger.SweepsOf(cut.Id).LastOrDefault();
-        var left = sweep is null ? 0 : SweepPlan.Of(ledger, sweep).Left.Count;
+        var left = sweep is null ? 0 : RunWalk.Of(ledger, sweep).Left.Count();
         var last = cuts.Reverse().Select(reductions.Of).FirstOrDefault(f => f is not null);
         if (last is null)
         {

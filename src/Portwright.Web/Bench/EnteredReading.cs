@@ -14,18 +14,40 @@ namespace Portwright.Web.Bench;
 /// <param name="Text">What was typed, letter for letter: the meter's number, and after an @ the test pressure it was read at where that is not the sweep's.</param>
 /// <param name="At">When Enter was pressed.</param>
 /// <param name="Kept">It was asked about and is kept all the same.</param>
+/// <param name="Pass">The pass of the run it was asked for in; null where the run has one alone.</param>
+/// <param name="PressureKept">So was its test pressure.</param>
 public sealed record EnteredReading(Guid Number, string Lift, string Text, DateTimeOffset At, string? Range, string? Pressure, string? Sound, string? Hand,
-    string? MeterTemperature = null, string? PlenumTemperature = null, bool Kept = false)
+    string? MeterTemperature = null, string? PlenumTemperature = null, bool Kept = false,
+    int? Pass = null, bool PressureKept = false)
 {
     private static readonly string[] Sounds = ["steady", "whistles", "rattles"];
 
+    /// <summary>What stands after an @.</summary>
+    private string? AfterAt => Text.IndexOf('@', StringComparison.Ordinal) is >= 0 and var mark ? Text[(mark + 1)..].Trim() : null;
+
+    private string NumberText => Text.IndexOf('@', StringComparison.Ordinal) is >= 0 and var mark ? Text[..mark].Trim() : Text;
+
+    /// <summary>The test pressure it was read at, as typed; empty where it was the sweep's.</summary>
+    public string PressureText => AfterAt ?? Pressure?.Trim() ?? "";
+
+    /// <summary>The same with another number for the meter.</summary>
+    public string WithNumber(string number) => AfterAt is { } at ? $"{number} @{at}" : number;
+
+    /// <summary>The same at another test pressure.</summary>
+    public string WithPressure(string pressure) => $"{NumberText} @{pressure}";
+
     /// <summary>That it was kept against the question, to be saved with it; numbered after it, so that the second of two is the first.</summary>
-    public Entry Confirmation(Entry reading, string question)
+    public Entry Confirmation(Entry reading, string question) => Confirmation(reading, 1, new Confirmed(reading.Subject, "Reading", Text, question));
+
+    /// <summary>That its test pressure was.</summary>
+    public Entry PressureConfirmation(Entry reading, string question) => Confirmation(reading, 2, new Confirmed(reading.Subject, EnteredRoom.TestPressure.Label, PressureText, question));
+
+    private Entry Confirmation(Entry reading, byte mark, Confirmed confirmed)
     {
         var bytes = Number.ToByteArray();
-        bytes[^1] ^= 1;
+        bytes[^1] ^= mark;
         var number = new Guid(bytes);
-        return new Entry(number, number, reading.Job, reading.At, reading.Hand, "typed", new Confirmed(reading.Subject, "Reading", Text, question));
+        return new Entry(number, number, reading.Job, reading.At, reading.Hand, "typed", confirmed);
     }
 
     /// <summary>The entry to save, or the sentence that says why not; both where it is a number that no reading can be, of which one may have been meant.</summary>
@@ -48,7 +70,7 @@ public sealed record EnteredReading(Guid Number, string Lift, string Text, DateT
         }
 
         var dimension = MeterOf.ReadingDimension(range);
-        var (number, at) = Text.IndexOf('@', StringComparison.Ordinal) is >= 0 and var mark ? (Text[..mark].Trim(), Text[(mark + 1)..].Trim()) : (Text, Pressure);
+        var number = NumberText;
         string? outOfRange = null;
         if (!TypedNumber.TryParse(number, dimension, units, "Reading", DecimalMark.Either, Unit.Find(range.Unit, dimension), out var reading, out problem))
         {
@@ -56,7 +78,7 @@ public sealed record EnteredReading(Guid Number, string Lift, string Text, DateT
             (reading, outOfRange) = (bare, problem);
         }
 
-        if (!Optional(at, Dimension.Pressure, "Test pressure", out var pressure)
+        if (!Optional(PressureText, Dimension.Pressure, "Test pressure", out var pressure)
             || !Optional(MeterTemperature, Dimension.Temperature, "Temperature at the meter", out var meter)
             || !Optional(PlenumTemperature, Dimension.Temperature, "Temperature in the plenum", out var plenum))
         {
@@ -71,7 +93,8 @@ public sealed record EnteredReading(Guid Number, string Lift, string Text, DateT
             pressure,
             meter,
             plenum,
-            Sound: Sounds.Contains(Sound) ? Sound! : "");
+            Sound: Sounds.Contains(Sound) ? Sound! : "",
+            Pass: Pass);
         var hand = new string([.. (Hand ?? "").Where(c => !char.IsControl(c)).Take(40)]);
         return (new Entry(Number, Number, sweep.Entry.Job, At, hand, "typed", fact), outOfRange);
 

@@ -37,37 +37,35 @@ internal static class SweepEndpoints
             var before = shop.Reduced(job);
             var ledger = before.Ledger;
             var sweep = ledger.Get<Sweep>(id);
-            var (entry, problem) = entered.Entry(sweep, ledger.Get<BenchCard>(sweep.Fact.Bench), units);
-            if (entry is null)
-            {
-                return Results.Json(new Answer(null, problem, null), statusCode: StatusCodes.Status422UnprocessableEntity);
-            }
-
             // Judged before it is saved, while the porter still sees the tube; one that came before is only answered again.
-            switch (ledger.Find<FlowReading>(entry.Subject) is null ? ReadingEntry.Of(before, entry, units, problem) : null)
-            {
-                case Refuse refused:
-                    return Results.Json(new Answer(null, refused.Problem, null), statusCode: StatusCodes.Status422UnprocessableEntity);
-                case Ask ask when !entered.Kept || !ask.MayKeep:
-                    return Results.Json(new Answer(null, null, new Question(ask.Question.In(units), [.. ask.Likely.Select(m => m.Text)], ask.MayKeep)), statusCode: StatusCodes.Status409Conflict);
-                case Ask ask:
-                    shop.Save(entry, entered.Confirmation(entry, ask.Question.In(units)));
-                    break;
-                default:
-                    shop.Save(entry);
-                    break;
-            }
-
+            var isNew = ledger.Find<FlowReading>(entered.Number) is null;
+            var pressure = isNew ? ReadingPressure.Of(sweep.Fact, entered.Pass, entered.PressureText, units) : null;
+            if (pressure is Refuse off) return Refused(off.Problem);
+            if (pressure is Ask at && !(entered.PressureKept && at.MayKeep)) return Asked(at, "pressure", entered.WithPressure);
+            var (entry, problem) = entered.Entry(sweep, ledger.Get<BenchCard>(sweep.Fact.Bench), units);
+            if (entry is null) return Refused(problem!);
+            var reading = isNew ? ReadingEntry.Of(before, entry, units, problem) : null;
+            if (reading is Refuse refused) return Refused(refused.Problem);
+            if (reading is Ask ask && !(entered.Kept && ask.MayKeep)) return Asked(ask, "reading", entered.WithNumber);
+            List<Entry> entries = [entry];
+            if (pressure is Ask keptAt) entries.Add(entered.PressureConfirmation(entry, keptAt.Question.In(units)));
+            if (reading is Ask kept) entries.Add(entered.Confirmation(entry, kept.Question.In(units)));
+            shop.Save([.. entries]);
             return Results.Json(new Answer(SweepStanding.Of(shop.Reduced(job), id, units), null, null));
         }
         catch (RecordProblem trouble) when (trouble.Kind == RecordProblemKind.Refused)
         {
-            return Results.Json(new Answer(null, trouble.Message, null), statusCode: StatusCodes.Status422UnprocessableEntity);
+            return Refused(trouble.Message);
         }
         catch (RecordProblem trouble)
         {
             return Results.Json(new Answer(null, trouble.Message, null), statusCode: StatusCodes.Status503ServiceUnavailable);
         }
+
+        static IResult Refused(string problem) => Results.Json(new Answer(null, problem, null), statusCode: StatusCodes.Status422UnprocessableEntity);
+
+        IResult Asked(Ask ask, string about, Func<string, string> typed) => Results.Json(
+            new Answer(null, null, new Question(ask.Question.In(units), about, [.. ask.Likely.Select(m => typed(m.Text))], ask.MayKeep)), statusCode: StatusCodes.Status409Conflict);
     }
 
     private static async Task<IResult> Turn(
@@ -89,7 +87,8 @@ internal static class SweepEndpoints
 
     private sealed record NamedReading(Guid Id);
 
-    private sealed record Question(string Words, IReadOnlyList<string> Likely, bool MayKeep);
+    /// <param name="About"><c>reading</c> or <c>pressure</c>: what is kept where the answer is to keep it.</param>
+    private sealed record Question(string Words, string About, IReadOnlyList<string> Likely, bool MayKeep);
 
     private sealed record Answer(SweepStanding? Standing, string? Problem, Question? Question);
 }

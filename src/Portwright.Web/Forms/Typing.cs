@@ -154,7 +154,7 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
     public IReadOnlyList<Typed> Several(string name, string label, Dimension dimension, Unit? unit, int most = 200)
     {
         var list = new List<Typed>();
-        foreach (var part in Parts(Raw(name) ?? ""))
+        foreach (var part in NumberList.Parts(Raw(name) ?? ""))
         {
             if (list.Count == most)
             {
@@ -178,7 +178,7 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
     public IReadOnlyList<Typed> Several(string name, EnteredField field, Surroundings around)
     {
         ArgumentNullException.ThrowIfNull(field);
-        var parts = Parts(Raw(name) ?? "");
+        var parts = NumberList.Parts(Raw(name) ?? "");
         var list = Several(name, field.Label, field.Dimension);
         if (list.Count < parts.Count) return list;
         for (var i = 0; i < parts.Count; i++)
@@ -220,27 +220,13 @@ public sealed class Typing(IEnumerable<KeyValuePair<string, StringValues>> field
         where T : struct, Enum =>
         Enum.TryParse<T>(Raw(name), ignoreCase: false, out var value) && Enum.IsDefined(value) ? value : otherwise;
 
-    public void Refuse(string name, string sentence) => _problems.TryAdd(name, sentence);
-
-    // "7.6 mm 8 mm" must not break between number and unit: a part that begins with a letter belongs to the number before it.
-    private static List<string> Parts(string text)
+    /// <summary>Asks about a box whose notation its own page reads; one kept against the question is remembered as kept.</summary>
+    public void Ask(string name, string label, FieldQuestion question)
     {
-        var parts = new List<string>();
-        foreach (var line in text.Split(['\n', '\r', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
-        {
-            foreach (var word in line.Split([' ', '\t'], StringSplitOptions.RemoveEmptyEntries).Select(w => w.TrimEnd(',')).Where(w => w.Length > 0))
-            {
-                if (parts.Count > 0 && !char.IsAsciiDigit(word[0]) && word[0] is not ('.' or ',' or '-' or '+'))
-                {
-                    parts[^1] += " " + word;
-                }
-                else
-                {
-                    parts.Add(word);
-                }
-            }
-        }
-
-        return parts;
+        ArgumentNullException.ThrowIfNull(question);
+        if (question.AsTyped is not null && Kept(name) is { } kept) _kept.Add(new KeptValue(label, kept, question.Words));
+        else _questions.TryAdd(name, question);
     }
+
+    public void Refuse(string name, string sentence) => _problems.TryAdd(name, sentence);
 }

@@ -32,7 +32,7 @@ public sealed record RangeUse(string Range, int Sweeps, int Calibrations, int Mo
             range,
             users.Count,
             facts.Count(f => f.Fact is Calibration c && c.Bench == bench && (Same(c.Range) || c.Readings.Any(r => Same(r.Range)))),
-            facts.Count(f => f.Fact is MorningCheck m && m.Bench == bench && (m.Plates.Any(p => Same(p.Range)) || (m.Leak is { } leak && Same(leak.Range)))));
+            facts.Count(f => f.Fact is MorningCheck m && m.Bench == bench && (m.Plates.Any(p => Same(p.Range)) || m.Leaks.Any(l => Same(l.Range)))));
 
         bool Same(string name) => name.Equals(range, StringComparison.OrdinalIgnoreCase);
     }

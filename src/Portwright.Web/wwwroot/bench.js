@@ -48,7 +48,7 @@ class SweepEntry extends HTMLElement {
     this.count = 0;
     this.busy = false;
     this.chosen = localStorage.getItem(this.liftKey);
-    if (this.chosen && !this.lift(this.chosen)) this.choose(null);
+    if (this.chosen && !this.step(this.chosen)) this.choose(null);
     this.box.value = localStorage.getItem(this.typedKey) ?? '';
     this.before = this.box.value;
     this.box.addEventListener('input', () => { this.keepTyped(); this.show(); });
@@ -77,7 +77,10 @@ class SweepEntry extends HTMLElement {
   }
 
   // ---- what is asked
-  lift(key) { return this.standing.lifts.find(l => l.key === key); }
+  step(key) { return this.standing.steps.find(s => s.key === key); }
+  // What was held before passes had names stands by its lift alone.
+  stepOf(entry) { return entry.step ?? entry.lift; }
+  at(entry) { return this.step(this.stepOf(entry))?.shown ?? entry.lift; }
   pending() { return this.held(this.pendingPrefix); }
   refusals() { return this.held(this.refusedPrefix); }
   questions() { return this.held(this.questionPrefix); }
@@ -93,11 +96,11 @@ class SweepEntry extends HTMLElement {
     return found.sort((a, b) => (a.name < b.name ? -1 : 1));
   }
   next() {
-    if (this.chosen && this.lift(this.chosen)) return this.lift(this.chosen);
+    if (this.chosen && this.step(this.chosen)) return this.step(this.chosen);
     const open = this.question() ?? this.questionAt(this.mends);
-    if (open && this.lift(open.entry.lift)) return this.lift(open.entry.lift);
-    const waiting = new Set([...this.pending(), ...this.questions()].map(p => p.entry.lift));
-    return this.standing.lifts.find(l => l.read === 0 && !waiting.has(l.key)) ?? null;
+    if (open && this.step(this.stepOf(open.entry))) return this.step(this.stepOf(open.entry));
+    const waiting = new Set([...this.pending(), ...this.questions()].map(p => this.stepOf(p.entry)));
+    return this.standing.steps.find(s => s.read === 0 && !waiting.has(s.key)) ?? null;
   }
   choose(key) {
     this.chosen = key;
@@ -180,7 +183,7 @@ class SweepEntry extends HTMLElement {
     const at = this.next();
     if (text === '') {
       // Nothing typed: Enter takes what is likely in a question that was there to be read; * asks the lift read last once more.
-      const last = this.lastKey;
+      const last = this.lastKey ?? this.standing.last?.step;
       const open = this.question();
       if (open) {
         if (!this.settled()) return;
@@ -194,8 +197,8 @@ class SweepEntry extends HTMLElement {
     if (!at) { this.say('Every lift is read. Touch the lift this number belongs to, then save it.'); return; }
     const now = new Date();
     const entry = {
-      number: crypto.randomUUID(), lift: at.key, text, at: local(now), range: this.range(),
-      pressure: this.querySelector('[data-pressure]')?.value ?? '',
+      number: crypto.randomUUID(), step: at.key, lift: at.lift, pass: at.pass, text, at: local(now), range: this.range(),
+      pressure: at.pressure ?? this.querySelector('[data-pressure]')?.value ?? '',
       meterTemperature: this.querySelector('[data-meter-temperature]')?.value ?? '',
       plenumTemperature: this.querySelector('[data-plenum-temperature]')?.value ?? '',
       sound: this.querySelector('[data-sound]:checked')?.value ?? '', hand: this.dataset.hand,
@@ -206,12 +209,12 @@ class SweepEntry extends HTMLElement {
     localStorage.setItem(this.nameKey, this.dataset.name);
     if (mended) localStorage.removeItem(mended.name);
     this.mends = null;
-    this.lastKey = entry.lift;
+    this.lastKey = entry.step;
     this.savedAt = performance.now();
     this.box.value = '';
     this.keepTyped();
     for (const sound of this.querySelectorAll('[data-sound]')) sound.checked = false;
-    this.choose(again ? entry.lift : null);
+    this.choose(again ? entry.step : null);
     this.say('');
     this.show();
     this.send();
@@ -243,7 +246,7 @@ class SweepEntry extends HTMLElement {
       localStorage.removeItem(name);
       if (reply.status === 200) {
         this.newer(reply.body.standing);
-        this.means(entry.lift);
+        this.means(this.stepOf(entry));
       } else if (reply.status === 409 && reply.body?.question) {
         this.ask(name, entry, reply.body.question);
       } else {
@@ -312,13 +315,12 @@ class SweepEntry extends HTMLElement {
   }
 
   refused(name, entry, problem, asked) {
-    const lift = this.lift(entry.lift);
     // Asked again now, unless something else is being typed already: that keeps its lift, and the refused one is listed.
     if (this.box.value === '') {
-      this.say(`At ${lift?.shown ?? entry.lift}: ${problem}`);
+      this.say(`At ${this.at(entry)}: ${problem}`);
       this.box.value = entry.text;
       this.keepTyped();
-      this.choose(entry.lift);
+      this.choose(this.stepOf(entry));
       this.box.select();
       return;
     }
@@ -333,8 +335,8 @@ class SweepEntry extends HTMLElement {
     this.forgetName();
     this.box.value = refusal.entry.text;
     this.keepTyped();
-    this.choose(this.lift(refusal.entry.lift) ? refusal.entry.lift : null);
-    this.say(`At ${this.lift(refusal.entry.lift)?.shown ?? refusal.entry.lift}: ${refusal.entry.problem}`);
+    this.choose(this.step(this.stepOf(refusal.entry)) ? this.stepOf(refusal.entry) : null);
+    this.say(`At ${this.at(refusal.entry)}: ${refusal.entry.problem}`);
     this.show();
     this.box.select();
   }
@@ -362,10 +364,11 @@ class SweepEntry extends HTMLElement {
     if (!asked) return;
     const { question, ...entry } = asked.entry;
     localStorage.removeItem(asked.name);
-    // A new number: what was asked about was never saved.
-    const answered = { ...entry, number: crypto.randomUUID(), text: text ?? entry.text, kept: text === null };
+    // A new number: what was asked about was never saved. A test pressure kept does not keep the reading with it.
+    const kept = text !== null ? {} : question.about === 'pressure' ? { pressureKept: true } : { kept: true };
+    const answered = { ...entry, number: crypto.randomUUID(), text: text ?? entry.text, ...kept };
     localStorage.setItem(this.pendingPrefix + asked.name.slice(this.questionPrefix.length), JSON.stringify(answered));
-    this.lastKey = entry.lift;
+    this.lastKey = this.stepOf(entry);
     this.say('');
     this.show();
     this.send();
@@ -374,7 +377,7 @@ class SweepEntry extends HTMLElement {
     if (!asked) return;
     localStorage.removeItem(asked.name);
     this.forgetName();
-    this.choose(asked.entry.lift);
+    this.choose(this.stepOf(asked.entry));
     this.show();
   }
 
@@ -385,24 +388,30 @@ class SweepEntry extends HTMLElement {
     const words = this.query('[data-asked-lift]');
     asked.classList.toggle('done', !at);
     const text = at ? at.shown : 'Every lift is read.';
+    const pass = this.query('[data-pass]');
+    pass.textContent = at?.passWords ?? '';
+    pass.hidden = !at?.passWords || !!at?.pressure;
+    const pressure = this.query('[data-step-pressure]');
+    pressure.hidden = !at?.pressure;
+    if (at?.pressure) pressure.querySelector('[data-words]').textContent = `again, at ${at.pressureShown}`;
     if (words.textContent !== text) words.textContent = text;
     this.query('[data-lift-unit]').hidden = !at;
-    this.query('[data-label]').textContent = at ? (at.read > 0 ? `Once more at` : 'Open the valve to') : 'The plan is done';
+    this.query('[data-label]').textContent = at ? (at.read > 0 ? `Once more at` : at.closing ? 'Close the valve to' : 'Open the valve to') : 'The plan is done';
     const range = this.ranges.find(r => r.name === this.range()) ?? this.ranges[0];
     this.query('[data-unit]').textContent = range.shown;
     const waiting = this.pending();
-    const read = this.standing.lifts.filter(l => l.read > 0).length;
-    for (const place of document.querySelectorAll('[data-progress]')) place.textContent = `${read} of ${this.standing.lifts.length}`;
+    const read = this.standing.steps.filter(s => s.read > 0).length;
+    for (const place of document.querySelectorAll('[data-progress]')) place.textContent = `${read} of ${this.standing.steps.length}`;
     const list = this.query('[data-pending]');
     list.replaceChildren(...waiting.slice(0, 8).map(({ entry }) => {
       const item = document.createElement('li');
-      item.textContent = `${this.lift(entry.lift)?.shown ?? entry.lift}: ${entry.text}, not saved yet`;
+      item.textContent = `${this.at(entry)}: ${entry.text}, not saved yet`;
       return item;
     }));
     this.query('[data-refused]').replaceChildren(...this.refusals().map(({ name, entry }) => {
       const item = document.createElement('li');
       const words = document.createElement('span');
-      words.textContent = `${this.lift(entry.lift)?.shown ?? entry.lift}: ${entry.text}, not taken. ${entry.problem}`;
+      words.textContent = `${this.at(entry)}: ${entry.text}, not taken. ${entry.problem}`;
       item.append(words, heldButton('mend', 'Type it again', name), heldButton('drop', 'Leave it out', name));
       return item;
     }));
@@ -425,15 +434,15 @@ class SweepEntry extends HTMLElement {
     this.showQuestions();
   }
   means(key) {
-    const lift = key ? this.lift(key) : null;
+    const step = key ? this.step(key) : null;
     const place = this.query('[data-means]');
-    place.hidden = !lift?.flow;
-    if (!lift?.flow) return;
-    this.query('[data-flow]').textContent = lift.flow;
-    this.query('[data-doubt]').textContent = ` ${lift.doubt}`;
-    this.query('[data-at]').textContent = `at ${lift.shown}${lift.read > 1 ? `, ${lift.read} readings` : ''}`;
-    this.query('[data-verdict]').textContent = lift.verdict ?? '';
-    for (const shape of this.querySelectorAll('[data-shape]')) shape.hidden = shape.dataset.shape !== lift.shape;
+    place.hidden = !step?.flow;
+    if (!step?.flow) return;
+    this.query('[data-flow]').textContent = step.flow;
+    this.query('[data-doubt]').textContent = ` ${step.doubt}`;
+    this.query('[data-at]').textContent = `at ${step.shown}${step.atLift > 1 ? `, ${step.atLift} readings` : ''}`;
+    this.query('[data-verdict]').textContent = step.verdict ?? '';
+    for (const shape of this.querySelectorAll('[data-shape]')) shape.hidden = shape.dataset.shape !== step.shape;
     place.classList.remove('just-read');
     void place.offsetWidth;
     place.classList.add('just-read');
@@ -448,7 +457,7 @@ class SweepEntry extends HTMLElement {
     place.hidden = !open;
     const keys = this.query('[data-question-keys]');
     if (!open) { keys.replaceChildren(); return; }
-    this.query('[data-question-words]').textContent = `At ${this.lift(open.entry.lift)?.shown ?? open.entry.lift}: ${open.entry.question.words}`;
+    this.query('[data-question-words]').textContent = `At ${this.at(open.entry)}: ${open.entry.question.words}`;
     keys.replaceChildren(...open.entry.question.likely.map((text, i) => {
       const button = heldButton('likely', text, open.name);
       button.dataset.text = text;
@@ -481,6 +490,8 @@ function local(date) {
 // The live part of the page passes on how the sweep stands, whoever changed it.
 class SweepStanding extends HTMLElement {
   static observedAttributes = ['data-standing'];
+  // Drawn anew by the live line, the steps know nothing yet of which is asked for.
+  connectedCallback() { setTimeout(() => document.dispatchEvent(new CustomEvent('sweep-standing', { detail: JSON.parse(this.dataset.standing) }))); }
   attributeChangedCallback(name, before, now) {
     if (before && now) document.dispatchEvent(new CustomEvent('sweep-standing', { detail: JSON.parse(now) }));
   }

@@ -62,7 +62,8 @@ public sealed class LedgerTests
     {
         var (bench, reading) = OneReading();
         bench.Add(new Calibration(bench.BenchId, "plate", new DateOnly(2025, 3, 1), [bench.ReadPlate("one", 0.001)], bench.Air()));
-        bench.Add(new MorningCheck(bench.BenchId, new DateOnly(2025, 3, 3), bench.Air(), bench.ReadPlate("", 0.00001), [bench.ReadPlate("one", 0.001)]));
+        bench.Add(new MorningCheck(bench.BenchId, new DateOnly(2025, 3, 3), bench.Air(), bench.ReadPlate("", 0.00001), [bench.ReadPlate("one", 0.001)], MoreLeaks: [bench.ReadPlate("", 0.00002)]));
+        bench.Add(new UsualRun("up, and once more low", [new RunStep(Typed.Of(.3, "in")), new RunStep(Typed.Of(.3, "in"), 2, Typed.Of(15, "inH2O"))]), null);
         bench.Add(new SetUpStudy(bench.BenchId, new DateOnly(2025, 3, 1), "head A", [[Typed.Of(100, "cfm"), Typed.Of(101, "cfm")], [Typed.Of(102, "cfm")]]));
         bench.Add(new Photo(bench.PortId, new string('a', 64), "image/png", "the bowl"));
         bench.ReadLeak(bench.Ledger.Get<FlowReading>(reading).Fact.Sweep);

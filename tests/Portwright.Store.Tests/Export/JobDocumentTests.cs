@@ -20,12 +20,13 @@ public sealed class JobDocumentTests
     private static readonly Gen<string> Words = Gen.OneOf(Gen.String[Gen.Char["abc =+-@\"'\\/<>&;\t\n\r²°µ±½\u00A0\u2028é"], 0, 12], Gen.OneOf<string>("", "=1+1", "😀", "</script>"));
     private static readonly Gen<Typed> TypedNumbers = Gen.Select(Gen.Double[0, 3], Words, (v, t) => new Typed(v, "in", t));
     private static readonly Gen<Fact> Facts = Gen.OneOf<Fact>(
-        Gen.Select(TypedNumbers, TypedNumbers, Words, (l, r, s) => (Fact)new FlowReading(SweepId, l, r, s, null, l, null, s)),
+        Gen.Select(TypedNumbers, TypedNumbers, Words, (l, r, s) => (Fact)new FlowReading(SweepId, l, r, s, null, l, null, s, s.Length > 6 ? s.Length : null)),
         Gen.Select(Words, Words, (a, b) => (Fact)new Job(a, b, new EnginePlan(0.1, null, 0.15, 8, Fuel: b))),
         Gen.Select(Words, (n) => (Fact)new Head(n, "iron", n)),
         Gen.Select(Gen.Int[1, 12], Gen.Bool, (c, m) => (Fact)new Port(HeadId, PortKind.Exhaust, c, m, new ValveData(0.04, 0.785, 0.001, 0.035, 0.008))),
         Gen.Select(Gen.Int[0, 9], Words, (n, w) => (Fact)new Cut(PortId, n, w, new DateOnly(2026, 3, 2))),
         Gen.Select(TypedNumbers.List[0, 4], Words, (l, w) => (Fact)new Sweep(CutId, BenchId, FlowDirection.Blow, w, Typed.Of(28, "inH2O"), l, w)),
+        Gen.Select(TypedNumbers.List[0, 4], Gen.Int[1, 9], Words, (l, p, w) => (Fact)new Sweep(CutId, BenchId, FlowDirection.Draw, w, Typed.Of(28, "inH2O"), l, Steps: [.. l.Select(t => new RunStep(t, p, p > 4 ? t : null))])),
         Gen.Select(TypedNumbers, (t) => (Fact)new WeatherReading(SweepId, t, PressureKind.SeaLevel, t, t, null, HumidityKind.WetBulb)),
         Gen.Select(TypedNumbers, (t) => (Fact)new LeakReading(SweepId, "1", t, t)),
         Gen.Const((Fact)new Hidden()), Gen.Const((Fact)new Shown()));
