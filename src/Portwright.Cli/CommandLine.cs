@@ -7,6 +7,7 @@ using Portwright.Cli.Record;
 using Portwright.Cli.Serve;
 using Portwright.Cli.Sheet;
 using Portwright.Cli.Terminal;
+using Portwright.Web.Sums;
 
 namespace Portwright.Cli;
 
@@ -51,6 +52,9 @@ public static class CommandLine
 
     /// <summary>The examples of <c>calc</c>'s help, each a command line that works.</summary>
     public static IReadOnlyList<string> CalcExamples() => CommandWords.ExamplesOf(CalcCommand.Make());
+
+    /// <summary>The sums of <c>calc</c> for a page.</summary>
+    public static ISumDesk Sums() => new SumDesk();
 
     private static RootCommand Root()
     {

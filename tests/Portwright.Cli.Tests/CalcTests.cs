@@ -1,4 +1,8 @@
-
+using Portwright.Physics.TestPiece;
+using Portwright.Shop.Bench;
+using Portwright.Shop.Record;
+using Portwright.Shop.Sheets;
+using Portwright.Shop.Units;
 
 namespace Portwright.Cli.Tests;
 
@@ -37,6 +41,50 @@ public sealed partial class CalcTests
                 }
             }
         }
+    }
+
+    /// <summary>88.0 cfm at 10 inH2O: what the page says of a readout nobody wrote a card for, <c>calc</c> says too, whatever the readout shows.</summary>
+    [Theory]
+    [InlineData("unsaid", ReadoutMeaning.Unsaid)]
+    [InlineData("restated", ReadoutMeaning.Restated)]
+    [InlineData("actual", ReadoutMeaning.AtMeter)]
+    public void A_bare_cfm_is_the_same_number_here_and_on_the_sheet(string basis, ReadoutMeaning meaning)
+    {
+        var now = new DateTimeOffset(2026, 3, 2, 19, 0, 0, TimeSpan.Zero);
+        var (bench, job, head, port, cut, sweep) = (Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid(), Guid.NewGuid());
+        var sheet = PortSheet.Of(Ledger.Of(
+        [
+            Entry.About(bench, null, StandInBench.Answered(StandInBench.Card(), "readout", meaning), now), Entry.About(job, job, new Job("a job", "", new EnginePlan()), now),
+            Entry.About(head, job, new Head("head A"), now), Entry.About(port, job, new Port(head, PortKind.Intake, 1, false), now), Entry.About(cut, job, new Cut(port, 0, "", new DateOnly(2026, 3, 2)), now),
+            Entry.About(sweep, job, new Sweep(cut, bench, FlowDirection.Draw, "readout", Typed.Of(10, "inH2O"), []), now),
+            Entry.About(Guid.NewGuid(), job, new FlowReading(sweep, Typed.Of(0.5, "in"), Typed.Of(88.0, "cfm")), now),
+        ]), port);
+        var answer = Shell.Json("calc", "direct", "--flow", "88.0cfm", "--test-pressure", "10inH2O", "--basis", basis);
+        var flow = answer["answer"]!["restated_flow_m3_s"]!.GetValue<double>();
+        Assert.Equal(sheet.Flow!.Curve.Points[0].Flow.Value, flow, flow * 1e-6);
+        var asked = sheet.Flow.Curve.Points[0].Flow.Contributions.Where(c => c.Source.StartsWith("assumed ", StringComparison.Ordinal)).Sum(c => c.Amount * c.Amount);
+        Assert.Equal(Math.Sqrt(asked), answer["answer"]!["standard_uncertainty_restated_flow_m3_s"]?.GetValue<double>() ?? 0, flow * 1e-6);
+        Assert.Equal(meaning == ReadoutMeaning.Unsaid, answer["remarks"]!.ToJsonString().Contains("Is your readout already at 28", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_flow_restated_says_what_it_would_be_of_a_readout_that_shows_what_passes_the_meter_or_is_restated_already()
+    {
+        var said = Shell.Json("calc", "restate", "--flow", "88.0cfm", "--from", "10inH2O")["remarks"]!.ToJsonString();
+        Assert.Contains("it is 140.1 cfm; one that is restated already stays 88.0 cfm.", said, StringComparison.Ordinal);
+    }
+
+    /// <summary>The unit of an area ends with a figure; it is no bare number for that.</summary>
+    [Theory]
+    [InlineData("0.202 in2 +- 0.002 in2")]
+    [InlineData("0.202 in2 +- 0.002")]
+    [InlineData("0.202 +- 0.002 in2")]
+    [InlineData("0.202in2+-0.002in2")]
+    public void A_doubt_may_stand_behind_an_area(string area)
+    {
+        var answer = Shell.Json("calc", "nozzle", "--area", area);
+        Assert.Equal(0.202 * 0.0254 * 0.0254, answer["given"]!["area_m2"]!.GetValue<double>(), 1e-9);
+        Assert.Equal(0.002 * 0.0254 * 0.0254 / 1.959964, answer["given"]!["standard_uncertainty_area_m2"]!.GetValue<double>(), 1e-11);
     }
 
     [Fact]
@@ -115,7 +163,7 @@ public sealed partial class CalcTests
     [Fact]
     public void A_thermometer_in_the_plenum_or_at_the_meter_speaks_for_both()
     {
-        string[] blown = ["calc", "direct", "--flow", "200cfm", "--test-pressure", "28inH2O", "--direction", "blow", "--temperature", "70F"];
+        string[] blown = ["calc", "direct", "--flow", "200cfm", "--basis", "actual", "--test-pressure", "28inH2O", "--direction", "blow", "--temperature", "70F"];
         double Area(params string[] more) => Shell.Json([.. blown, .. more])["answer"]!["effective_area_m2"]!.GetValue<double>();
         var (plenum, meter, both, neither) = (Area("--plenum-temperature", "88F"), Area("--meter-temperature", "88F"), Area("--plenum-temperature", "88F", "--meter-temperature", "88F"), Area());
         Assert.Equal(both, plenum);

@@ -157,6 +157,7 @@ internal static class Ranges
         new("laminar", new LaminarCard(0.15, 1500, 293.15), "inH2O", 0.01, 0.006),
         new("direct, actual", new DirectCard(ReadoutBasis.ActualAtMeter, new AirCard()), "cfm", 0.1, 0.006),
         new("direct, corrected", new DirectCard(ReadoutBasis.StandardAirCorrected, new AirCard()), "cfm", 0.1, 0.006),
+        new("direct, restated", new DirectCard(ReadoutBasis.Restated, new AirCard(), 28 * UnitFactors.InchOfWater), "cfm", 0.1, 0.006),
         new("direct, assumed density", new DirectCard(ReadoutBasis.AssumedDensity, new AirCard()), "cfm", 0.1, 0.006),
     ];
 }

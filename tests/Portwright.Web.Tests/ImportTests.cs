@@ -93,6 +93,32 @@ public sealed class ImportTests(Chromium chromium)
         Assert.Contains("Nothing was saved.", said, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_file_brought_to_an_empty_record_becomes_a_job_in_place()
+    {
+        using var workbench = await new RunningWorkbench().Start();
+        var page = await Send(workbench, "two.csv", "Lift;intake 2;exhaust 2\n0.1;62.1;48.0\n0.2;121.4;91.0\n0.3;160.2;120.0\n");
+        await page.Leads(() => page.ClickAsync("button[value=new]"));
+        Assert.StartsWith($"{workbench.Url}/port/", page.Url, StringComparison.Ordinal);
+        var record = workbench.Read(j => Ledger.Of(j.ReadAll()));
+        Assert.Equal(6, record.All<FlowReading>().Count);
+        Assert.Equal(["intake 1", "exhaust 1", "intake 2", "exhaust 2"], record.PortsOf(Assert.Single(record.All<Head>()).Id).Select(p => p.Fact.Name));
+        Assert.Equal([Physics.TestPiece.FlowDirection.Draw, Physics.TestPiece.FlowDirection.Blow], record.All<Sweep>().Select(s => s.Fact.Direction));
+    }
+
+    [Fact]
+    public async Task Enter_in_a_box_of_the_preview_saves()
+    {
+        using var workbench = new RunningWorkbench();
+        var seed = Seed.Put(workbench.Data);
+        await workbench.Start();
+        var page = await Send(workbench, "intake-1.csv", Sheet);
+        await page.SelectOptionAsync("select[name=port-0]", new SelectOptionValue { Label = "head A intake 1" });
+        await page.Leads(() => page.PressAsync("input[name=cut-0]", "Enter"));
+        Assert.Equal($"{workbench.Url}/port/{seed.Intake}", page.Url);
+        Assert.Equal(6, workbench.Read(j => Ledger.Of(j.ReadJob(seed.Job))).All<FlowReading>().Count);
+    }
+
     private async Task<IPage> Send(RunningWorkbench workbench, string name, string content)
     {
         var page = await chromium.Page();

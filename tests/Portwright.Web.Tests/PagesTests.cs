@@ -48,7 +48,7 @@ public sealed class PagesTests(Chromium chromium, PagesTests.ReadPort port) : IC
         [
             "/", $"/job/{_seed.Job}", $"/job/{_seed.Job}/plan", $"/job/{_seed.Job}/targets", $"/port/{_seed.Intake}", $"/port/{_seed.Intake}/cut/0", $"/port/{_seed.Intake}/start",
             $"/port/{_seed.Intake}/next-cut", $"/port/{_seed.Intake}/valve", $"/sweep/{_seed.Sweep}", $"/sweep/{_seed.Sweep}/set-up", $"/reading/{reading}",
-            "/bench", "/bench/card", "/bench/range", "/bench/range?name=4", "/bench/plate", "/bench/morning", "/bench/calibrate", "/bench/set-ups", "/import", "/nowhere",
+            "/bench", "/bench/card", "/bench/range", "/bench/range?name=4", "/bench/plate", "/bench/morning", "/bench/calibrate", "/bench/set-ups", "/import", "/notebook", "/sums", "/sums?ask=194.9%20cfm%20at%2010%20to%2028", "/nowhere",
         ];
     }
 

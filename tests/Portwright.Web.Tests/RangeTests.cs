@@ -1,5 +1,7 @@
 using System.Net;
 using System.Text.RegularExpressions;
+using Portwright.Physics.TestPiece;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 using Portwright.Store;
@@ -67,6 +69,36 @@ public sealed class RangeTests : IAsyncLifetime
         Assert.Equal(("cfm", 0.1), (Card().RangeNamed("readout")!.Unit, Card().RangeNamed("readout")!.Resolution));
     }
 
+    /// <summary>What a porter's card says: so much flow at 100 percent, set at such a test pressure. The differential is on nobody's card.</summary>
+    [Fact]
+    public async Task A_percent_range_is_saved_with_what_a_porters_card_says_and_comes_back_as_it_was_typed()
+    {
+        Assert.Equal("", await Save("readout", "percent", ("name", "middle"), ("full", "240.55"), ("at", "25"), ("differential", "")));
+        var range = Card().RangeNamed("middle")!;
+        var meter = Assert.IsType<PercentCard>(range.Meter);
+        Assert.Equal((true, false), (meter.DifferentialAssumed, meter.PressureAssumed));
+        Assert.Equal(["the differential at its full mark", "the air it was set in"], AssumedScale.Words(range));
+        Assert.Contains("percent of 240.6 cfm, marks in percent of flow; assumed: the differential at its full mark, the air it was set in", WebUtility.HtmlDecode(await _client.GetStringAsync("/bench")), StringComparison.Ordinal);
+        var form = await Form("middle", "percent");
+        Assert.Equal(("240.55", "25.00", ""), (form["full"], form["at"], form["differential"]));
+    }
+
+    [Fact]
+    public async Task How_the_meter_takes_its_air_is_asked_and_kept()
+    {
+        Assert.Equal("", await Save("readout", "percent", ("name", "middle"), ("draw-inlet", "Room"), ("blow-inlet", "Room")));
+        Assert.Equal((MeterInlet.Room, MeterInlet.Room), (Card().RangeNamed("middle")!.DrawInlet, Card().RangeNamed("middle")!.BlowInlet));
+        Assert.Equal("", await Save("middle", "percent", ("accuracy", "0.8")));
+        Assert.Equal((MeterInlet.Room, MeterInlet.Room), (Card().RangeNamed("middle")!.DrawInlet, Card().RangeNamed("middle")!.BlowInlet));
+    }
+
+    [Fact]
+    public async Task The_doubt_of_a_plate_stands_on_the_card_as_the_certificate_has_it()
+    {
+        Assert.Equal("", await Send("/bench/plate", "/bench/plate", ("name", "plate 9"), ("area", "1.55"), ("doubt", ".0032")));
+        Assert.Contains("1.5500 ± 0.0032 in²", WebUtility.HtmlDecode(await _client.GetStringAsync("/bench")), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Sweeps_leaks_readings_calibrations_and_morning_checks_of_any_job_count_and_hidden_ones_too()
     {
@@ -111,22 +143,31 @@ public sealed class RangeTests : IAsyncLifetime
     private async Task<string> Save(string range, string kind, params (string Name, string Value)[] typed)
     {
         var path = $"/bench/range?kind={kind}&name={range}";
-        using var page = await _client.GetAsync(path);
-        var html = await page.Content.ReadAsStringAsync();
+        List<(string Name, string Value)> all = kind == "percent" && range == "readout" ? [("full", "300"), ("at", "28"), ("differential", "6"), .. typed] : [.. typed];
+        return await Send(path, path, [.. all]);
+    }
+
+    private Task<Dictionary<string, string>> Form(string range, string kind) => FormOf($"/bench/range?kind={kind}&name={range}");
+
+    private async Task<Dictionary<string, string>> FormOf(string path)
+    {
+        var html = await _client.GetStringAsync(path);
         var form = Regex.Match(html, "<form method=\"post\"[^>]*class=\"stack\".*?</form>", RegexOptions.Singleline).Value;
-        var fields = Regex.Matches(form, "<input[^>]*>").Select(i => (Attribute(i.Value, "name"), Attribute(i.Value, "value"))).Where(f => f.Item1.Length > 0).ToDictionary();
+        var boxes = Regex.Matches(form, "<input[^>]*>").Select(i => (Attribute(i.Value, "name"), Attribute(i.Value, "value")));
+        var lists = Regex.Matches(form, "<select.*?</select>", RegexOptions.Singleline).Select(s => (Attribute(s.Value, "name"), Attribute(Regex.Match(s.Value, "<option[^>]* selected[^>]*>").Value is { Length: > 0 } chosen ? chosen : Regex.Match(s.Value, "<option[^>]*>").Value, "value")));
+        return boxes.Concat(lists).Where(f => f.Item1.Length > 0).DistinctBy(f => f.Item1).ToDictionary();
+    }
+
+    private async Task<string> Send(string from, string to, params (string Name, string Value)[] typed)
+    {
+        var fields = await FormOf(from);
         foreach (var (name, value) in typed)
         {
             fields[name] = value;
         }
 
-        if (kind == "percent" && range == "readout")
-        {
-            (fields["full"], fields["at"], fields["differential"]) = ("300", "28", "6");
-        }
-
         using var content = new FormUrlEncodedContent(fields);
-        using var answer = await _client.PostAsync(path, content);
+        using var answer = await _client.PostAsync(to, content);
         return answer.StatusCode == HttpStatusCode.Redirect ? "" : WebUtility.HtmlDecode(await answer.Content.ReadAsStringAsync());
     }
 

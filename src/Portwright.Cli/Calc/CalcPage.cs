@@ -1,6 +1,8 @@
 using System.Globalization;
 using Portwright.Cli.Terminal;
+using Portwright.Physics.Uncertainty;
 using Portwright.Shop.Units;
+using Portwright.Web.Sums;
 
 namespace Portwright.Cli.Calc;
 
@@ -9,28 +11,48 @@ internal static class CalcPage
 {
     public static void Write(TextWriter output, string title, IReadOnlyList<(string Words, string Text)> given, Working working, IReadOnlyList<Answer> answers, UnitSystem system, Answer? about = null, bool asksForDoubt = true)
     {
-        var page = new Page(output);
-        page.Title(title);
-        if (given.Count > 0)
-        {
-            page.Line();
-            page.Line("given");
-            foreach (var (words, text) in given) page.Pair(words, text);
-        }
-        if (working.Lines.Count > 0)
-        {
-            page.Line();
-            page.Line("working");
-            foreach (var line in working.Lines) Line(page, line, Worked(line, system));
-        }
-        page.Line();
-        page.Line(answers.Count == 1 ? "answer" : "answers");
-        foreach (var answer in answers) Line(page, answer.Line, Text(answer, system));
-        Doubt(page, about is null ? answers : [about], asksForDoubt);
-        foreach (var remark in working.Remarks)
+        var doubted = (about is null ? answers : [about]).FirstOrDefault(a => a.Estimate.StandardUncertainty > 0);
+        var sheet = new SumSheet(
+            title,
+            [.. given.Select(g => new SumLine(g.Words, g.Text))],
+            [.. working.Lines.Select(l => new SumLine(l.Words, Worked(l, system), How(l)))],
+            [.. answers.Select(a => new SumLine(a.Line.Words, Text(a, system), How(a.Line)))],
+            doubted?.Line.Words ?? "",
+            doubted is null ? [] : Causes(doubted.Estimate),
+            doubted is not null ? Interval(doubted.Estimate) : asksForDoubt ? NoDoubt : "",
+            working.Remarks);
+        // A page wants the sheet itself; the terminal its lines.
+        if (output is SheetTaker taker) taker.Sheet = sheet;
+        else Lay(new Page(output), sheet);
+    }
+
+    private const string NoDoubt = "No doubt was typed, so the answer carries none. Type it behind a number, as \"28 inH2O +- 0.1 inH2O\" or \"250 cfm +- 1 %\".";
+
+    private static void Lay(Page page, SumSheet sheet)
+    {
+        page.Title(sheet.Title);
+        Lines("given", sheet.Given);
+        Lines("working", sheet.Working);
+        Lines(sheet.Answers.Count == 1 ? "answer" : "answers", sheet.Answers);
+        if (sheet.Doubt.Count > 0) Lines($"doubt of {sheet.DoubtOf}, by cause", sheet.Doubt);
+        else if (sheet.DoubtSaid.Length > 0) page.Line();
+        if (sheet.DoubtSaid.Length > 0) page.Paragraph(sheet.DoubtSaid);
+        foreach (var remark in sheet.Remarks)
         {
             page.Line();
             page.Paragraph(remark);
+        }
+
+        void Lines(string heading, IReadOnlyList<SumLine> lines)
+        {
+            if (lines.Count == 0 && heading is ("given" or "working")) return;
+            page.Line();
+            page.Line(heading);
+            foreach (var line in lines)
+            {
+                page.Pair(line.Words, line.Value);
+                page.Paragraph(line.How, 6);
+            }
         }
     }
 
@@ -66,29 +88,22 @@ internal static class CalcPage
             : $"{si}   ({One(line.Value, 0, line.Dimension, system)})";
     }
 
-    private static void Line(Page page, WorkedLine line, string value)
-    {
-        page.Pair(line.Words, value);
-        var how = line.Source.Length == 0 ? line.How : line.How.Length == 0 ? line.Source : $"{line.How}; {line.Source}";
-        page.Paragraph(how, 6);
-    }
+    private static string How(WorkedLine line) => line.Source.Length == 0 ? line.How : line.How.Length == 0 ? line.Source : $"{line.How}; {line.Source}";
 
-    private static void Doubt(Page page, IReadOnlyList<Answer> answers, bool asksForDoubt)
+    private static SumLine[] Causes(Estimate doubted) =>
+        [.. doubted.Contributions.Where(c => c.Amount != 0).OrderByDescending(c => Math.Abs(c.Amount)).Take(8)
+            .Select(c => new SumLine(c.Source, string.Create(CultureInfo.InvariantCulture, $"{c.Amount * c.Amount / doubted.Variance * 100:F0} percent of its square")))];
+
+    private static string Interval(Estimate doubted)
     {
-        var doubted = answers.FirstOrDefault(a => a.Estimate.StandardUncertainty > 0);
-        if (doubted is null && !asksForDoubt) return;
-        page.Line();
-        if (doubted is null)
-        {
-            page.Paragraph("No doubt was typed, so the answer carries none. Type it behind a number, as \"28 inH2O +- 0.1 inH2O\" or \"250 cfm +- 1 %\".");
-            return;
-        }
-        page.Line($"doubt of {doubted.Line.Words}, by cause");
-        var total = doubted.Estimate.Variance;
-        foreach (var c in doubted.Estimate.Contributions.Where(c => c.Amount != 0).OrderByDescending(c => Math.Abs(c.Amount)).Take(8))
-            page.Pair(c.Source, string.Create(CultureInfo.InvariantCulture, $"{c.Amount * c.Amount / total * 100:F0} percent of its square"));
-        var dof = doubted.Estimate.EffectiveDegreesOfFreedom;
-        page.Paragraph(string.Create(CultureInfo.InvariantCulture,
-            $"± is half of a 95 percent interval: {doubted.Estimate.CoverageFactor():F2} standard uncertainties{(double.IsInfinity(dof) ? "" : $", {dof:F1} degrees of freedom")} (JCGM 100:2008)."));
+        var dof = doubted.EffectiveDegreesOfFreedom;
+        return string.Create(CultureInfo.InvariantCulture,
+            $"± is half of a 95 percent interval: {doubted.CoverageFactor():F2} standard uncertainties{(double.IsInfinity(dof) ? "" : $", {dof:F1} degrees of freedom")} (JCGM 100:2008).");
     }
+}
+
+/// <summary>In place of a terminal: takes the sheet as it is, before it is laid out.</summary>
+internal sealed class SheetTaker : StringWriter
+{
+    public SumSheet? Sheet { get; set; }
 }

@@ -16,10 +16,14 @@ internal sealed record Calculation(
     Action<Given, Working> Work,
     params string[] Examples)
 {
+    /// <summary>What was not said and stands in the doubt, by the choices made.</summary>
+    public Func<Given, IEnumerable<(string Name, InputEstimate Input)>> Assumed { get; init; } = _ => [];
+
     /// <summary>The answers with the doubt of what was typed carried through (JCGM 100:2008, equation 10).</summary>
     /// <exception cref="Refusal">The physics refuses a typed value.</exception>
-    public (Working Working, IReadOnlyList<Answer> Answers) Run(Given given)
+    public (Working Working, IReadOnlyList<Answer> Answers) Run(Given typed)
     {
+        var given = typed.And(Assumed(typed));
         var working = new Working();
         try
         {
@@ -41,8 +45,9 @@ internal sealed record Calculation(
 
     /// <summary>The same doubt drawn instead of taken as straight (JCGM 101:2008): says whether the budget above it may be believed.</summary>
     /// <exception cref="Refusal">No number is in doubt, there are too few trials, or the doubt reaches where the formula has no value.</exception>
-    public void Draw(Given given, Working working, IReadOnlyList<Answer> answers, int trials)
+    public void Draw(Given typed, Working working, IReadOnlyList<Answer> answers, int trials)
     {
+        var given = typed.And(Assumed(typed));
         var (doubted, inputs) = Doubted(given);
         if (inputs.Length == 0) throw new Refusal("--trials draws the doubt of what was typed, and none was: type it behind a number, as \"28 inH2O +- 0.1 inH2O\".");
         if (trials < MonteCarlo.FewestTrials) throw new Refusal($"--trials {trials} is too few: type {MonteCarlo.FewestTrials} or more.");

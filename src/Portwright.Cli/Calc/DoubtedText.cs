@@ -30,7 +30,7 @@ internal static partial class DoubtedText
         var left = parts[0].Trim();
         if (parts.Length != 2 || NumberAndUnit().Match(parts[1]) is not { Success: true } doubt) return left;
         var unit = doubt.Groups["unit"].Value.Trim();
-        return left.Length > 0 && (char.IsAsciiDigit(left[^1]) || left[^1] == '.') && Unit.Find(unit, dimension) is not null && !(unit == "%" && dimension == Dimension.Ratio)
+        return TypedNumber.TrySplit(left, DecimalMark.Either, out _, out var own) && own.Length == 0 && Unit.Find(unit, dimension) is not null && !(unit == "%" && dimension == Dimension.Ratio)
             ? $"{left} {unit}" : left;
     }
 

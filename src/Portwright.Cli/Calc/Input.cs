@@ -39,6 +39,14 @@ internal sealed class Given(IReadOnlyDictionary<string, InputEstimate> values, I
 
     public IReadOnlyDictionary<string, string> Choices => choices;
 
+    /// <summary>The same with numbers nobody typed.</summary>
+    public Given And(IEnumerable<(string Name, InputEstimate Input)> more)
+    {
+        var copy = new Dictionary<string, InputEstimate>(values);
+        foreach (var (name, input) in more) copy[name] = input;
+        return new Given(copy, choices);
+    }
+
     /// <summary>The same with some numbers moved, for the sensitivity of the answer to each.</summary>
     public Given With(IReadOnlyList<string> names, ReadOnlySpan<double> moved)
     {

@@ -1,6 +1,8 @@
 using Portwright.Physics.Air;
 using Portwright.Physics.Metering;
 using Portwright.Physics.TestPiece;
+using Portwright.Physics.Uncertainty;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Units;
 
 namespace Portwright.Cli.Calc;
@@ -33,6 +35,8 @@ internal static class MeterCalculations
     private static readonly Choice Marks = new("scale", "marks are percent of: flow (square-root) or differential (linear)", "square-root", "linear");
 
     private static readonly Choice Direction = new("direction", "which way the air goes", "draw", "blow");
+
+    private const string Unsaid = "unsaid", Meaning = "meaning";
 
     public static IReadOnlyList<Calculation> All { get; } =
     [
@@ -73,8 +77,8 @@ internal static class MeterCalculations
                 Input.Optional("stated-temperature", "temperature it is stated at (basis state or standard)", Dimension.Temperature),
                 Input.Optional("assumed-density", "density it was scaled with (basis assumed)", Dimension.Density), .. Around,
             ],
-            [new("basis", "what the shown volume is a volume of", "actual", "state", "standard", "assumed"), Direction],
-            Direct, "direct --flow 221cfm --basis standard --test-pressure 28inH2O"),
+            [new("basis", "what the shown flow is: not said; already restated; volume actual, at a state, of standard air, by an assumed density", Unsaid, "restated", "actual", "state", "standard", "assumed"), Direction],
+            Direct, "direct --flow 221cfm --basis standard --test-pressure 28inH2O", "direct --flow 88.0cfm --test-pressure 10inH2O") { Assumed = OtherMeaning },
         new("tube", "pressure from the length read along a manometer tube",
             [
                 new("length", "length along the tube from its zero", Dimension.Length),
@@ -154,13 +158,24 @@ internal static class MeterCalculations
         double Stated(string name) => g.Find(name) ?? throw new Terminal.Refusal($"--{name} is missing: basis {g.Choice("basis")} needs it.");
         var readout = g.Choice("basis") switch
         {
+            Unsaid or "restated" => StandInBench.Meter(ReadoutMeaning.Unsaid, g["restate-at"]),
             "state" => DirectReadout.ActualAtState(Stated("stated-pressure"), Stated("stated-temperature")),
             "standard" => DirectReadout.StandardAirCorrected(new StandardAir(g.Find("stated-pressure") ?? 101_325, g.Find("stated-temperature") ?? 293.15)),
             "assumed" => DirectReadout.AssumedDensity(Stated("assumed-density")),
             _ => DirectReadout.ActualAtMeter,
         };
-        Through(g, w, readout, g["flow"], readout.Basis == ReadoutBasis.AssumedDensity ? "m = Q sqrt(rho_a rho)" : "m = Q rho", "");
+        Through(g, w, readout, g["flow"], readout.Basis switch
+        {
+            ReadoutBasis.AssumedDensity => "m = Q sqrt(rho_a rho)",
+            ReadoutBasis.Restated => "m = Q rho_std, brought from the pressure it is restated at to the test pressure",
+            _ => "m = Q rho",
+        }, "", g.Find(Meaning));
+        if (g.Has(Meaning)) w.Remark($"{ReadoutSaid.Question} Until it is said the number stands as typed, and the other meaning stands in the doubt: --basis restated, or --basis actual.");
     }
+
+    /// <summary>What a readout shows and nobody said: 0 already restated, 1 what passes the meter.</summary>
+    private static IEnumerable<(string Name, InputEstimate Input)> OtherMeaning(Given g) =>
+        g.Choice("basis") == Unsaid ? [(Meaning, new InputEstimate("what the readout shows", 0, StandInBench.OtherMeaning))] : [];
 
     private static void Tube(Given g, Working w)
     {
@@ -172,12 +187,15 @@ internal static class MeterCalculations
         w.Answer("differential", "differential", tube.Differential(g["length"]), Dimension.Pressure, "dp = rho g L (sin(angle) + a/A)", "hydrostatics");
     }
 
-    private static void Through(Given g, Working w, IMeter meter, double reading, string how, string source)
+    /// <param name="other">How far the reading is what passes the meter, 0 to 1; null where its meaning is known.</param>
+    private static void Through(Given g, Working w, IMeter meter, double reading, string how, string source, double? other = null)
     {
         var place = new Place(g);
         var air = place.AtMeter(meter.Differential(reading));
         w.Line("density", "density before the meter", air.Density, Dimension.Density, "CIPM-2007");
-        place.Finish(w, meter.Flow(reading, air), how, source, "as typed");
+        var flow = place.Flow(meter, reading);
+        if (other is { } share) flow = flow with { MassFlow = flow.MassFlow + share * (place.Flow(StandInBench.Meter(ReadoutMeaning.AtMeter), reading).MassFlow - flow.MassFlow) };
+        place.Finish(w, flow, how, source, "as typed");
     }
 
     /// <summary>Where the meter stands: on a bench with a test pressure, or alone in the room's air.</summary>
@@ -191,6 +209,13 @@ internal static class MeterCalculations
 
         public AirState AtMeter(double differential) =>
             Bench?.MeterUpstream(differential) ?? _room.At(_room.Pressure, g.Find("meter-temperature") ?? g.Find("plenum-temperature") ?? _room.Temperature);
+
+        /// <summary>Through the meter; on a bench as its reduction has it.</summary>
+        public MeterFlow Flow(IMeter meter, double reading)
+        {
+            var flow = meter.Flow(reading, AtMeter(meter.Differential(reading)));
+            return Bench is { } bench ? flow with { MassFlow = TestPieceReduction.EffectiveArea(meter, reading, 1, bench).MassFlow } : flow;
+        }
 
         public void Finish(Working w, MeterFlow flow, string how, string source, string coefficientFrom)
         {

@@ -101,6 +101,8 @@ internal static class TestPieceCalculations
         if (flow == 0) return;
         w.Remark(string.Create(CultureInfo.InvariantCulture,
             $"The plain square-root rule gives {Print.Number(plain, Dimension.VolumeFlow, UnitSystem.UsCustomary)}, {Math.Abs(plain / flow - 1) * 100:F1} percent {(plain > flow ? "more" : "less")}: it forgets that air expands."));
+        string Shown(ReadoutMeaning meaning) => Print.Number(StandInBench.Restated(meaning, g["flow"], g["from"], g["to"], direction), Dimension.VolumeFlow, UnitSystem.UsCustomary);
+        w.Remark($"The flow is taken as standard air at the pressure it was measured at. Of a readout that shows what passes the meter it is {Shown(ReadoutMeaning.AtMeter)}; one that is restated already stays {Shown(ReadoutMeaning.Restated)}.");
     }
 
     private static void Leak(Given g, Working w)

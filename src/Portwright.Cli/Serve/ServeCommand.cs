@@ -40,7 +40,7 @@ internal static class ServeCommand
         if (port != 0) RefuseIfTaken(port);
         using var held = DataFolder.Hold(folder);
         using var journal = Journal.Open(folder);
-        using var workbench = Workbench.Build(new WorkbenchOptions(journal, folder, port, units, record => DemoShop.Load(record)));
+        using var workbench = Workbench.Build(new WorkbenchOptions(journal, folder, port, units, record => DemoShop.Load(record), CommandLine.Sums()));
         try
         {
             workbench.Start();

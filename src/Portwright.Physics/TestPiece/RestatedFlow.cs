@@ -32,7 +32,8 @@ public static class RestatedFlow
     public static double SquareRootRule(double volumeFlow, double fromPressure, double toPressure) =>
         volumeFlow * Math.Sqrt(Require.Positive(toPressure, nameof(toPressure), "Pa") / Require.Positive(fromPressure, nameof(fromPressure), "Pa"));
 
-    private static double MassFlux(double testPressure, StandardAir air, FlowDirection direction)
+    /// <summary>Of standard air at a test pressure (Pa), kg/(s m2).</summary>
+    internal static double MassFlux(double testPressure, StandardAir air, FlowDirection direction)
     {
         var conditions = new TestConditions(air.State, testPressure, direction);
         return Nozzle.MassFlux(conditions.TestPieceUpstream, conditions.TestPieceDownstreamPressure);

@@ -22,7 +22,7 @@ public static class TestPieceReduction
     {
         var atMeter = conditions.MeterUpstream(meter.Differential(reading));
         var flow = meter.Flow(reading, atMeter);
-        var massFlow = meterFactor * flow.MassFlow;
+        var massFlow = meterFactor * flow.MassFlow * Brought(meter, conditions);
         var upstream = conditions.TestPieceUpstream;
         var limits = flow.Limits;
         if (!upstream.InCipmRange || !atMeter.InCipmRange) limits |= MeterLimits.AirRange;
@@ -41,7 +41,12 @@ public static class TestPieceReduction
     public static double ReadingFor(IMeter meter, double effectiveArea, double meterFactor, in TestConditions conditions, double leakArea = 0)
     {
         var massFlow = (effectiveArea + leakArea)
-            * Nozzle.MassFlux(conditions.TestPieceUpstream, conditions.TestPieceDownstreamPressure) / meterFactor;
+            * Nozzle.MassFlux(conditions.TestPieceUpstream, conditions.TestPieceDownstreamPressure) / (meterFactor * Brought(meter, conditions));
         return MeterReading.For(meter, massFlow, conditions);
     }
+
+    /// <summary>What the test piece passes now over what it would at the pressure and in the air a display has restated its flow at; 1 for every other meter.</summary>
+    private static double Brought(IMeter meter, in TestConditions conditions) => meter is DirectReadout { RestatedIn: { } air, RestatedAt: var at }
+        ? Nozzle.MassFlux(conditions.TestPieceUpstream, conditions.TestPieceDownstreamPressure) / RestatedFlow.MassFlux(at, air, conditions.Direction)
+        : 1;
 }

@@ -4,7 +4,7 @@ using Portwright.Shop.Record;
 namespace Portwright.Shop.Bench;
 
 /// <summary>
-/// What a percent scale was set at and nobody stated. The usual is assumed, and how far the result would move with what else is plausible
+/// What a percent scale was set at, or what a readout shows, and nobody stated. The usual is assumed, and how far the result would move with what else is plausible
 /// stands in the doubt of everything read on the scale. A check plate read on it feels the same, so that a calibration takes it out again.
 /// </summary>
 public static class AssumedScale
@@ -21,6 +21,9 @@ public static class AssumedScale
     /// <summary>Some columns are twice as long; common practice, no source.</summary>
     private const double PlausibleDifferential = 12 * InchOfWater;
 
+    /// <summary>Names the cause: what a readout shows.</summary>
+    internal const string Meaning = "meaning";
+
     /// <summary>Pa in an inch of water at 4 degC (NIST SP 811).</summary>
     private const double InchOfWater = 249.08891;
 
@@ -31,7 +34,7 @@ public static class AssumedScale
     public static IReadOnlyList<string> Words(RangeCard range)
     {
         ArgumentNullException.ThrowIfNull(range);
-        return range.Meter is not PercentCard p ? [] :
+        return range.Meter is DirectCard { BasisAssumed: true } ? ["that its readout is already at 28"] : range.Meter is not PercentCard p ? [] :
         [
             .. p.PressureAssumed ? ["the test pressure it was set at"] : Array.Empty<string>(),
             .. p.DifferentialAssumed ? ["the differential at its full mark"] : Array.Empty<string>(),
@@ -42,12 +45,14 @@ public static class AssumedScale
     /// <summary>Of each assumption the name of the cause and the meter as it would be otherwise. Ranges that share an instrument were set alike.</summary>
     internal static IReadOnlyList<(string Source, IMeter Otherwise)> Of(Guid bench, RangeCard range)
     {
+        var scale = range.Instrument.Length > 0 ? range.Instrument : range.Name;
         if (range.Meter is not PercentCard p)
         {
-            return [];
+            return range.Meter is DirectCard { BasisAssumed: true }
+                ? [(Sources.AssumedOf(bench, scale, Meaning), MeterOf.Range(range with { Meter = StandInBench.Readout(ReadoutMeaning.AtMeter) }))]
+                : [];
         }
 
-        var scale = range.Instrument.Length > 0 ? range.Instrument : range.Name;
         IMeter With(PercentCard card) => MeterOf.Range(range with { Meter = card });
         var all = new List<(string, IMeter)>(3);
         if (p.PressureAssumed)

@@ -33,6 +33,7 @@ public static class MeterOf
         ReadoutBasis.ActualAtMeter => DirectReadout.ActualAtMeter,
         ReadoutBasis.ActualAtState => DirectReadout.ActualAtState(card.Air.Pressure, card.Air.Temperature),
         ReadoutBasis.StandardAirCorrected => DirectReadout.StandardAirCorrected(card.Air.Air()),
+        ReadoutBasis.Restated => DirectReadout.Restated(card.Air.Air(), card.RestatedAt ?? StandInBench.Trade),
         ReadoutBasis.AssumedDensity => DirectReadout.AssumedDensity(card.Air.Air().Density),
         _ => throw new ArgumentOutOfRangeException(nameof(card), card.Basis, "unknown basis"),
     };

@@ -97,9 +97,8 @@ public sealed record ReadingInputs(Kept<BenchCard> Bench, RangeCard Range, RoomS
         AddShared(budget, Factor, amounts[(int)ReadingModel.Input.MeterFactor]);
         foreach (var (source, otherwise) in _assumed)
         {
-            // What is plausible reaches as far to the other side: a rectangle (JCGM 100:2008, 4.3.7).
             var moved = model.With(otherwise).Evaluate(values) - area;
-            budget.Add(new(source, moved / Math.Sqrt(3), double.PositiveInfinity, ContributionKind.Calibration));
+            budget.Add(new(source, moved * StandInBench.OtherMeaning, double.PositiveInfinity, ContributionKind.Calibration));
         }
 
         AddShared(budget, LeakArea, amounts[(int)ReadingModel.Input.LeakArea]);

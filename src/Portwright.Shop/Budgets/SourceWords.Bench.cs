@@ -29,7 +29,7 @@ public sealed partial class SourceWords
             "plate" => Plate(of, card, name.Rest),
             "warmth of the blower" => new($"warmth of the blower's air, nobody read it", null, every, [of]),
             "air between plenum and meter" => new($"air between plenum and meter: one thermometer speaks for both", null, every, [of]),
-            _ when Sources.IsAssumed(name.Head) => new($"{name.Head[..name.Head.LastIndexOf(" of scale", StringComparison.Ordinal)]} of range {name.Rest.ToLowerInvariant()}, which the bench card does not state", null, $"every reading on range {name.Rest.ToLowerInvariant()}", [of]),
+            _ when Sources.IsAssumed(name.Head) => new(name.Head == Sources.AssumedHead(Bench.AssumedScale.Meaning) ? (Sentence)$"whether the readout is already at 28 or shows what passes the meter, which nobody has said" : $"{name.Head[..name.Head.LastIndexOf(" of scale", StringComparison.Ordinal)]} of range {name.Rest.ToLowerInvariant()}, which the bench card does not state", null, $"every reading on range {name.Rest.ToLowerInvariant()}", [of]),
             "meter" => new($"accuracy of range {name.Rest} by the bench card", card.RangeNamed(name.Rest) is { } range ? Share(range.Accuracy) : null, $"every reading on range {name.Rest}", [of]),
             _ => null,
         };

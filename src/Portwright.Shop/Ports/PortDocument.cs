@@ -30,10 +30,12 @@ public static class PortDocument
     [
         SheetOf.What(port, printed),
         FlowSaid.Of(port),
+        FirstEvening.Surer(port),
         FindingsSaid.Of(port),
         FindingsSaid.ReadNext(port),
         FlowSaid.OverLift(port),
         RemarksSaid.Cautions(port),
+        FirstEvening.WhereToCut(port),
         AgainstSaid.Of(port),
         ShapeSaid.Of(port),
         BallsSaid.Of(port),

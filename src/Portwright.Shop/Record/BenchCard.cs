@@ -145,7 +145,9 @@ public sealed record LaminarCard(double FlowAtReference, double ReferenceDiffere
 
 /// <summary>A readout that shows volume flow.</summary>
 /// <param name="Air">The air the display states or assumes; standard air where it says nothing. Not used when it shows actual volume at the meter.</param>
-public sealed record DirectCard(ReadoutBasis Basis, AirCard Air) : MeterCard;
+/// <param name="RestatedAt">The test pressure a display has brought its flow to, Pa; null where it has not.</param>
+/// <param name="BasisAssumed">Nobody said what it shows: it is taken as typed, and what it may show otherwise stands in the doubt.</param>
+public sealed record DirectCard(ReadoutBasis Basis, AirCard Air, double? RestatedAt = null, bool BasisAssumed = false) : MeterCard;
 
 /// <summary>A state of air on the card: Pa absolute, K, relative humidity as a share of one.</summary>
 public sealed record AirCard(double Pressure = 101_325, double Temperature = 293.15, double RelativeHumidity = 0)

@@ -36,7 +36,9 @@ internal static class Sources
     public static string MeterOf(Guid bench, string range) => $"meter {bench:N} {range}";
 
     /// <summary>What a scale was set at, where nobody stated it.</summary>
-    public static string AssumedOf(Guid bench, string scale, string what) => $"assumed {what} of scale {bench:N} {scale.ToUpperInvariant()}";
+    public static string AssumedOf(Guid bench, string scale, string what) => $"{AssumedHead(what)} {bench:N} {scale.ToUpperInvariant()}";
+
+    public static string AssumedHead(string what) => $"assumed {what} of scale";
 
     public static bool IsAssumed(string source) => source.StartsWith("assumed ", StringComparison.Ordinal);
 

@@ -43,6 +43,7 @@ internal sealed class SweepInputs(Ledger ledger, Kept<Sweep> sweep, Kept<BenchCa
             factor = MeterFactor.At(when, bench, range, ledger);
             _factors[range.Name] = factor;
             Remarks.AddRange(factor.Remarks);
+            Remarks.AddRange(ReadoutSaid.Of(ledger, bench, range));
         }
 
         return factor;

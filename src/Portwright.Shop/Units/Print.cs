@@ -26,6 +26,17 @@ public static class Print
         return Digits(unit.FromSi(si), decimals ?? unit.Decimals, IsBareInchLift(dimension, system));
     }
 
+    /// <summary>The number alone with as many decimals as give it back, for a box it was typed in: <c>0.6125</c> comes back as that and not as 0.613.</summary>
+    public static string Whole(double si, Dimension dimension, UnitSystem system)
+    {
+        var unit = Unit.Default(dimension, system);
+        var number = unit.FromSi(si);
+        var decimals = unit.Decimals;
+        while (decimals < 9 && Math.Abs(Math.Round(number, decimals) - number) > 1e-9 * Math.Max(1e-3, Math.Abs(number))) decimals++;
+        // What takes so many was not typed in this unit: it is printed as usual.
+        return Bare(si, dimension, system, decimals < 9 ? decimals : unit.Decimals);
+    }
+
     /// <summary>
     /// Value and expanded uncertainty, the doubt to two significant figures and the value to the same place (JCGM
     /// 100:2008, 7.2.6): <c>221.9 ± 1.1 cfm</c>. Without a positive finite doubt the value alone.

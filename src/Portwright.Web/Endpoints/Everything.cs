@@ -15,5 +15,6 @@ internal static class Everything
         SheetEndpoints.Map(app);
         ImportEndpoint.Map(app);
         EngineEndpoints.Map(app);
+        ReadoutEndpoint.Map(app);
     }
 }

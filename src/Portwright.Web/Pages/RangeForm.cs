@@ -1,4 +1,5 @@
 using Portwright.Physics.Metering;
+using Portwright.Physics.TestPiece;
 using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
@@ -36,8 +37,8 @@ internal static class RangeForm
         "percent" =>
         [
             new("full", "Flow at the full mark", Dimension.VolumeFlow, m => (m as PercentCard)?.FullScaleFlow),
-            new("at", "Test pressure it was set at", Dimension.Pressure, m => m is PercentCard { PressureAssumed: false } p ? p.CalibrationPressure : null, "Empty where nobody knows: 28 inH2O is assumed, and its doubt stands in every result.", true),
-            new("differential", "Differential at the full mark", Dimension.Pressure, m => m is PercentCard { DifferentialAssumed: false } p ? p.FullScaleDifferential : null, "Across the range's hole. Empty where nobody knows: 6 inH2O is assumed, and its doubt stands in every result.", true),
+            new("at", "Test pressure it was set at", Dimension.Pressure, m => m is PercentCard { PressureAssumed: false } p ? p.CalibrationPressure : null, "It moves every flow read on the range: set at 10 in place of 28 inH2O, about 2 percent. Empty where nobody knows: 28 inH2O is assumed, and its doubt stands in every result.", true),
+            new("differential", "Differential at the full mark", Dimension.Pressure, m => m is PercentCard { DifferentialAssumed: false } p ? p.FullScaleDifferential : null, "Across the range's hole; on few cards. Empty where nobody knows: 6 inH2O is assumed, and its doubt stands in every result.", true),
             new("air-pressure", "Barometer when it was set", Dimension.Barometer, m => (m as PercentCard)?.CalibrationAir?.Pressure, "Empty where nobody knows: standard air is assumed, and its doubt stands in every result.", true),
             new("air-temperature", "Air temperature when it was set", Dimension.Temperature, m => (m as PercentCard)?.CalibrationAir?.Temperature, "With the barometer, or empty.", true),
         ],
@@ -61,10 +62,10 @@ internal static class RangeForm
     };
 
     public static string? Shown(RangeField field, RangeCard? range, UnitSystem units) =>
-        range is not null && field.Of(range.Meter) is { } value ? Print.Bare(value, field.Dimension, units) : null;
+        range is not null && field.Of(range.Meter) is { } value ? Print.Whole(value, field.Dimension, units) : null;
 
     public static string? Tube(RangeCard? range, Func<TubeCard, double> of, Dimension dimension, UnitSystem units) =>
-        TubeOf(range?.Meter) is { } tube ? Print.Bare(of(tube), dimension, units) : null;
+        TubeOf(range?.Meter) is { } tube ? Print.Whole(of(tube), dimension, units) : null;
 
     public static string UnitOf(string kind, bool tube, UnitSystem units) => kind switch
     {
@@ -76,8 +77,32 @@ internal static class RangeForm
 
     public static string Resolution(string kind) => kind is "percent" ? "0.5" : "0.1";
 
+    /// <summary>Where the meter takes its air while the bench draws.</summary>
+    public static IReadOnlyList<(string Value, string Words)> DrawInlets { get; } =
+    [
+        (nameof(MeterInlet.Plenum), "behind the port, out of the plenum"),
+        (nameof(MeterInlet.Room), "from the room"),
+    ];
+
+    /// <summary>The same while it blows.</summary>
+    public static IReadOnlyList<(string Value, string Words)> BlowInlets { get; } =
+    [
+        (nameof(MeterInlet.PlenumPlusDifferential), "between blower and plenum"),
+        (nameof(MeterInlet.Room), "from the room, before the blower"),
+        (nameof(MeterInlet.Plenum), "out of the plenum"),
+    ];
+
+    /// <summary>What a readout may show; first what is asked later.</summary>
+    public static IReadOnlyList<(string Value, string Words)> Bases { get; } =
+        [(NotSaid, "not known yet: it is asked with the first numbers"), .. Enum.GetValues<ReadoutBasis>().Select(b => (b.ToString(), MeterWords.Basis(b)))];
+
+    public static string BasisOf(RangeCard? range) => range?.Meter is DirectCard { BasisAssumed: false } direct ? direct.Basis.ToString() : NotSaid;
+
+    private const string NotSaid = "not-said";
+
     /// <summary>The range as typed; null where a box could not be taken.</summary>
-    public static RangeCard? Read(Typing typed, string kind, string name, RangeCard? old, UnitSystem units)
+    /// <param name="restatedAt">Of the bench card, Pa.</param>
+    public static RangeCard? Read(Typing typed, string kind, string name, RangeCard? old, UnitSystem units, double restatedAt)
     {
         var values = FieldsOf(kind).ToDictionary(
             f => f.Name,
@@ -111,9 +136,9 @@ internal static class RangeForm
             "plate" => new PlenumPlateCard(Of("diameter"), Of("coefficient"), tube),
             "orifice" => new OrificeCard(Of("pipe"), Of("bore"), typed.Choice("taps", OrificeTaps.Corner), tube),
             "laminar" => new LaminarCard(Of("full"), Of("differential"), Of("temperature"), tube),
-            _ => new DirectCard(typed.Choice("basis", ReadoutBasis.ActualAtMeter), (old?.Meter as DirectCard)?.Air ?? new AirCard()),
+            _ => Direct(typed.Raw("basis") ?? BasisOf(old), old?.Meter as DirectCard, restatedAt),
         };
-        var range = new RangeCard(name, meter, unit, resolution, accuracy, old?.DrawInlet ?? MeterInletOf.Draw, old?.BlowInlet ?? MeterInletOf.Blow, typed.Text("instrument", "Instrument"));
+        var range = new RangeCard(name, meter, unit, resolution, accuracy, typed.Choice("draw-inlet", old?.DrawInlet ?? MeterInlet.Plenum), typed.Choice("blow-inlet", old?.BlowInlet ?? MeterInlet.PlenumPlusDifferential), typed.Text("instrument", "Instrument"));
         try
         {
             // The physics says whether such a meter can be.
@@ -126,6 +151,10 @@ internal static class RangeForm
             return null;
         }
     }
+
+    private static DirectCard Direct(string basis, DirectCard? old, double restatedAt) => !Enum.TryParse<ReadoutBasis>(basis, out var said)
+        ? StandInBench.Readout(ReadoutMeaning.Unsaid)
+        : new DirectCard(said, old?.Air ?? new AirCard(), said == ReadoutBasis.Restated ? old?.RestatedAt ?? restatedAt : null);
 
     /// <summary>What is not typed is assumed, and marked so.</summary>
     private static PercentCard Percent(Dictionary<string, double?> values, RangeScale scale, PercentCard? old) => new(
@@ -145,10 +174,4 @@ internal static class RangeForm
         LaminarCard l => l.Tube,
         _ => null,
     };
-
-    private static class MeterInletOf
-    {
-        public const Physics.TestPiece.MeterInlet Draw = Physics.TestPiece.MeterInlet.Plenum;
-        public const Physics.TestPiece.MeterInlet Blow = Physics.TestPiece.MeterInlet.PlenumPlusDifferential;
-    }
 }

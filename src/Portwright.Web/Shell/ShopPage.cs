@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Record;
 using Portwright.Shop.Units;
 using Portwright.Web.Forms;
@@ -44,6 +45,22 @@ public abstract class ShopPage : ComponentBase
     /// <summary>What the form asked about and the hand kept all the same, to be saved with the fact it stands in.</summary>
     protected IEnumerable<Entry> Confirmations(Guid of, Guid? job) =>
         Typed.KeptAsTyped.Select(k => Entry.About(Guid.CreateVersion7(Now), job, new Confirmed(of, k.Field, k.Text, k.Question), Now, Hand));
+
+    private Entry? _standIn;
+
+    /// <summary>The shop's bench; where nothing is written down of it the stand-in, which is saved with the first thing that is.</summary>
+    protected Kept<BenchCard> BenchOrStandIn()
+    {
+        if (Shop.Shop().All<BenchCard>().LastOrDefault() is { } kept) return kept;
+        _standIn = Entry.About(Guid.CreateVersion7(Now), null, StandInBench.Card(), Now, Hand);
+        return ShopLedger().Get<BenchCard>(_standIn.Subject);
+    }
+
+    /// <summary>What belongs to the shop, with the stand-in where one is used.</summary>
+    protected Ledger ShopLedger() => _standIn is null ? Shop.Shop() : Shop.Shop().With([_standIn]);
+
+    /// <summary>Saves what rests on <see cref="BenchOrStandIn"/>.</summary>
+    protected void SaveOnBench(params IReadOnlyList<Entry> entries) => Shop.Save(_standIn is null ? entries : [_standIn, .. entries]);
 
     /// <summary>Whose hand, as last typed in this browser.</summary>
     protected string Hand => Typed.Hand ?? Hands.Of(Http);

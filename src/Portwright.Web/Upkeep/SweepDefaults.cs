@@ -1,5 +1,4 @@
-using Portwright.Physics.Metering;
-using Portwright.Shop.Record;
+using Portwright.Shop.Bench;
 using Portwright.Shop.Reduction;
 using Portwright.Shop.Units;
 
@@ -9,7 +8,7 @@ namespace Portwright.Web.Upkeep;
 public static class SweepDefaults
 {
     /// <summary>28 inches of water at 4 degC, Pa; common practice.</summary>
-    public const double TestPressure = 28 * 249.08891;
+    public const double TestPressure = StandInBench.Trade;
 
     /// <summary>The run offered for a first sweep: every .050 in to .600, or every 1 mm to 15 mm; common practice.</summary>
     public static TestRun Run(UnitSystem units) => TestRun.Of([.. Lifts(units).Select(l => Print.Bare(l, Dimension.Lift, units)).Select(text =>
@@ -19,13 +18,4 @@ public static class SweepDefaults
     public static IEnumerable<double> Lifts(UnitSystem units) => units == UnitSystem.UsCustomary
         ? Enumerable.Range(1, 12).Select(i => i * 0.050 * 0.0254)
         : Enumerable.Range(1, 15).Select(i => i * 0.001);
-
-    /// <summary>A bench of which nothing is known but that it shows cfm: doubt is taken wide.</summary>
-    public static BenchCard PlainBench() => new(
-        "Bench",
-        [new RangeCard("readout", new DirectCard(ReadoutBasis.ActualAtMeter, new AirCard()), "cfm", 0.1, 0.02)],
-        [],
-        new AirCard(),
-        TestPressure,
-        BenchDoubt.Unknown);
 }

@@ -22,6 +22,7 @@ internal static class BenchMeters
         ["readout, actual at the meter"] = (DirectReadout.ActualAtMeter, 0.0012),
         ["readout, actual at a state"] = (DirectReadout.ActualAtState(100_000, 288.15), 0.0012),
         ["readout, standard air"] = (DirectReadout.StandardAirCorrected(StandardAir.Default), 0.0012),
+        ["readout, restated"] = (DirectReadout.Restated(StandardAir.Default, 6974.49), 0.0012),
         ["readout, assumed density"] = (DirectReadout.AssumedDensity(1.2), 0.0012),
     };
 

@@ -29,7 +29,7 @@ public sealed class StoredNumbers
         [typeof(MeterInlet)] = "Plenum=0 PlenumPlusDifferential=1 Room=2",
         [typeof(OrificeTaps)] = "Corner=0 DAndHalfD=1 Flange=2",
         [typeof(RangeScale)] = "SquareRoot=0 Linear=1",
-        [typeof(ReadoutBasis)] = "ActualAtMeter=0 ActualAtState=1 StandardAirCorrected=2 AssumedDensity=3",
+        [typeof(ReadoutBasis)] = "ActualAtMeter=0 ActualAtState=1 StandardAirCorrected=2 AssumedDensity=3 Restated=4",
         [typeof(Dimension)] = "Length=0 Lift=1 Elevation=2 Pressure=3 Barometer=4 Temperature=5 VolumeFlow=6 MassFlow=7 Speed=8 Area=9 "
             + "Volume=10 Angle=11 Fraction=12 Ratio=13 Density=14 RotationalSpeed=15 Power=16 Torque=17 Viscosity=18 Duration=19 Count=20",
         [typeof(UnitSystem)] = "UsCustomary=0 Si=1",
