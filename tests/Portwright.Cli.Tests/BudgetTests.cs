@@ -77,13 +77,13 @@ public sealed partial class BudgetTests(LayoutTests.DemoPorts demo, BudgetTests.
         Assert.True(led > 300, $"Only {led} numbers lead to a budget.");
     }
 
-    /// <summary>A doubt of one cause that is told where it stands needs no table: a wall gauge, two volumes, the closure of a ring; nor has the engine run one. What is said beside a target has its row in the table, which leads there.</summary>
+    /// <summary>A doubt of one cause that is told where it stands needs no table: a wall gauge, two volumes, the closure of a ring; nor has the engine run one. What is said beside a target has its row in the table, which leads there; what a flow would be after another reading was not measured.</summary>
     [Fact]
     public void Every_printed_doubt_of_a_result_leads_to_its_budget()
     {
         var without = demo.All.SelectMany(p => PortDocument.ForThePorter(p).Parts.Where(part => part.Key is not ("findings" or "bench"))
             .SelectMany(part => part.Blocks.Where(b => !b.Key.StartsWith("target-", StringComparison.Ordinal)).SelectMany(b => Document.Of(b).SelectMany(s => s.Quantities).Where(q => q.Expanded > 0 && q.Budget.Length == 0).Select(q => (Block: b.Key, q.Dimension)))));
-        Assert.Equal([("burette-less-sections", Dimension.Volume), ("sections", Dimension.Fraction), ("walls", Dimension.Length)],
+        Assert.Equal([("burette-less-sections", Dimension.Volume), ("sections", Dimension.Fraction), ("steps", Dimension.VolumeFlow), ("walls", Dimension.Length)],
             without.Select(w => w.Block == "volumes" ? ("burette-less-sections", w.Dimension) : (w.Block, w.Dimension)).Distinct().Order());
     }
 
