@@ -178,7 +178,7 @@ public sealed class RunTests(Chromium chromium, StandingWorkbench standing, ITes
         await page.Locator("#f-reading-question").WaitForAsync();
         Assert.Equal(reading.Fact.Reading, workbench.Read(j => Ledger.Of(j.ReadJob(seed.Job))).Get<FlowReading>(reading.Id).Fact.Reading);
         await page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Keep") }).ClickAsync();
-        await page.WaitForURLAsync("**/cut/0");
+        await page.WaitForURLAsync("**/cut/0", new() { WaitUntil = WaitUntilState.Commit });
         var ledger = workbench.Read(j => Ledger.Of(j.ReadJob(seed.Job)));
         var corrected = ledger.Get<FlowReading>(reading.Id).Fact;
         Assert.Equal((27.9, Math.Round(reading.Fact.Reading.Value * 2, 1)), (corrected.TestPressure!.Value, corrected.Reading.Value));
