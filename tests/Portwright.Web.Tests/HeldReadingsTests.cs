@@ -113,6 +113,7 @@ public sealed class HeldReadingsTests(Chromium chromium, StandingWorkbench stand
         });
         await bench.Type("10");
         await bench.Page.Keyboard.TypeAsync("2");
+        Assert.Equal("2", await bench.Box.InputValueAsync());
         typedOn.SetResult();
         var item = bench.Page.Locator("[data-refused] li");
         await item.WaitForAsync();
