@@ -26,10 +26,7 @@ public sealed class HeadLayTests(Chromium chromium)
         using var workbench = new RunningWorkbench();
         var seed = Seed.Put(workbench.Data);
         await workbench.Start();
-        var page = await chromium.Page();
-        await page.GotoAsync($"{workbench.Url}/job/{seed.Job}");
-        await page.GetByText("Draw another head").ClickAsync();
-        await page.FillAsync("#f-head", "head B");
+        var page = await NamingAnotherHead(workbench, seed);
         await page.Leads(() => page.GetByRole(AriaRole.Button, new() { Name = "Draw the head" }).ClickAsync());
 
         await page.Leads(() => page.GetByRole(AriaRole.Link, new() { Name = "Say how head B lies" }).ClickAsync());
@@ -113,10 +110,7 @@ public sealed class HeadLayTests(Chromium chromium)
         using var workbench = new RunningWorkbench();
         var seed = Seed.Put(workbench.Data);
         await workbench.Start();
-        var page = await chromium.Page();
-        await page.GotoAsync($"{workbench.Url}/job/{seed.Job}");
-        await page.GetByText("Draw another head").ClickAsync();
-        await page.FillAsync("#f-head", "head B");
+        var page = await NamingAnotherHead(workbench, seed);
         await page.CheckAsync("[name='mirrored'][value='EverySecond']");
         await page.SelectOptionAsync("#f-exhausts", nameof(ExhaustSide.WithIntakes));
         await page.Leads(() => page.GetByRole(AriaRole.Button, new() { Name = "Draw the head" }).ClickAsync());
@@ -155,6 +149,16 @@ public sealed class HeadLayTests(Chromium chromium)
         () => [...document.querySelectorAll('.cross [data-key^="bearing-"]')].filter(e => e.getBoundingClientRect().width > 0)
           .sort((a, b) => (a.getBoundingClientRect().left + a.getBoundingClientRect().right) - (b.getBoundingClientRect().left + b.getBoundingClientRect().right))[0].dataset.key
         """);
+
+    /// <summary>The job's page, another head named and not drawn yet.</summary>
+    private async Task<IPage> NamingAnotherHead(RunningWorkbench workbench, Seed seed)
+    {
+        var page = await chromium.Page();
+        await page.GotoAsync($"{workbench.Url}/job/{seed.Job}");
+        await page.GetByText("Draw another head").ClickAsync();
+        await page.FillAsync("#f-head", "head B");
+        return page;
+    }
 
     private static Ledger Now(RunningWorkbench workbench, Seed seed) => Ledger.Of(workbench.Read(j => j.ReadJob(seed.Job).ToList()));
 

@@ -8,6 +8,15 @@ public sealed class SweepEntryTests(Chromium chromium, StandingWorkbench standin
 {
     private const string TwoAreRead = "() => [...document.querySelectorAll('[data-jump] .read')].filter(e => /\\d/.test(e.textContent)).length === 2";
 
+    /// <summary>The bench page with one reading saved and standing in its picture.</summary>
+    private async Task<BenchPage> OneIsRead(RunningWorkbench workbench, Seed seed)
+    {
+        var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
+        await bench.Type("9.3");
+        await bench.Page.Locator("[data-jump] .read", new() { HasTextRegex = new("\\d") }).First.WaitForAsync();
+        return bench;
+    }
+
     [Fact]
     public async Task A_whole_sweep_is_recorded_by_keyboard_alone()
     {
@@ -121,9 +130,7 @@ public sealed class SweepEntryTests(Chromium chromium, StandingWorkbench standin
         using var workbench = new RunningWorkbench();
         var seed = Seed.Put(workbench.Data);
         await workbench.Start();
-        var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
-        await bench.Type("9.3");
-        await bench.Page.Locator("[data-jump] .read", new() { HasTextRegex = new("\\d") }).First.WaitForAsync();
+        var bench = await OneIsRead(workbench, seed);
         workbench.Kill();
         await workbench.Start();
         await bench.Page.WaitForFunctionAsync("() => document.documentElement.dataset.line !== 'down'");
@@ -138,9 +145,7 @@ public sealed class SweepEntryTests(Chromium chromium, StandingWorkbench standin
         using var workbench = new RunningWorkbench();
         var seed = Seed.Put(workbench.Data);
         await workbench.Start();
-        var bench = await new BenchPage(await chromium.Page(), workbench.Url, seed.Sweep).Open();
-        await bench.Type("9.3");
-        await bench.Page.Locator("[data-jump] .read", new() { HasTextRegex = new("\\d") }).First.WaitForAsync();
+        var bench = await OneIsRead(workbench, seed);
         TaskCompletionSource asked = new(), came = new(), next = new();
         await bench.Page.RouteAsync($"**/sweep/{seed.Sweep}", async r =>
         {

@@ -1,3 +1,5 @@
+using Portwright.Shop.Words;
+
 namespace Portwright.Shop.Findings;
 
 /// <summary>What an observation costs at the bench, in minutes, for who has the head up; common practice, no source.</summary>
@@ -29,4 +31,7 @@ public static class BenchMinutes
 
     /// <summary>The head off and on again, and two lifts.</summary>
     public const double OneSetUp = 15;
+
+    /// <summary><c>5 minutes</c>.</summary>
+    public static Sentence Words(double minutes) => Sentence.Plain(FormattableString.Invariant($"{minutes:0} {(minutes == 1 ? "minute" : "minutes")}"));
 }

@@ -37,7 +37,7 @@ public static class FindingsSaid
         ArgumentNullException.ThrowIfNull(port);
         return port.Readings.Count == 0 ? null : new Part("read-next", $"Read next", [new Values("readings", [.. port.Readings.Select((r, i) => new NamedValue(
             FormattableString.Invariant($"reading-{i + 1}"),
-            Sentence.Plain(FormattableString.Invariant($"{r.Minutes:0} {(r.Minutes == 1 ? "minute" : "minutes")}")),
+            BenchMinutes.Words(r.Minutes),
             $"{r.What} {r.Changes}"))])]);
     }
 

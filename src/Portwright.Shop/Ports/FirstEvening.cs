@@ -30,7 +30,7 @@ public static class FirstEvening
         if (sweep.Factors.Any(f => f.Factor.From is null))
             steps.Add((BenchMinutes.OneCheck, $"Read a check plate: nothing has proved the meter yet, and its own accuracy goes out of the doubt with it."));
         return steps.Count == 0 ? null : new Part("surer", $"What would make it surer", [new Values("steps",
-            [.. steps.OrderBy(s => s.Minutes).Select((s, i) => new NamedValue(FormattableString.Invariant($"step-{i + 1}"), Minutes(s.Minutes), s.What))])]);
+            [.. steps.OrderBy(s => s.Minutes).Select((s, i) => new NamedValue(FormattableString.Invariant($"step-{i + 1}"), BenchMinutes.Words(s.Minutes), s.What))])]);
 
         void Step(double minutes, Sentence what, Func<Contribution, double> left)
         {
@@ -55,7 +55,7 @@ public static class FirstEvening
         return new Part("where-to-cut", $"Where to cut",
         [
             new Paragraph("not-enough", $"Not enough to say: flows tell what the port passes, not where it holds the air back. These three readings would tell."),
-            new Values("would-tell", [.. readings.OrderBy(r => r.Minutes).Select((r, i) => new NamedValue(FormattableString.Invariant($"reading-{i + 1}"), Minutes(r.Minutes), r.What))]),
+            new Values("would-tell", [.. readings.OrderBy(r => r.Minutes).Select((r, i) => new NamedValue(FormattableString.Invariant($"reading-{i + 1}"), BenchMinutes.Words(r.Minutes), r.What))]),
         ]);
     }
 
@@ -67,6 +67,4 @@ public static class FirstEvening
     }
 
     private static bool IsMeaning(Contribution cause) => SourceName.Read(cause.Source).Head == Sources.AssumedHead(AssumedScale.Meaning);
-
-    private static Sentence Minutes(double minutes) => Sentence.Plain(FormattableString.Invariant($"{minutes:0} {(minutes == 1 ? "minute" : "minutes")}"));
 }

@@ -81,7 +81,7 @@ public static class RunNotation
         ArgumentNullException.ThrowIfNull(one);
         ArgumentNullException.ThrowIfNull(other);
         return one.Count == other.Count && one.Zip(other).All(p => p.First.Pass == p.Second.Pass
-            && LiftGroups.Same(p.First.Lift.Si(Dimension.Lift), p.Second.Lift.Si(Dimension.Lift))
+            && TestRun.Same(p.First.Lift, p.Second.Lift)
             && p.First.TestPressure?.Si(Dimension.Pressure) == p.Second.TestPressure?.Si(Dimension.Pressure));
     }
 

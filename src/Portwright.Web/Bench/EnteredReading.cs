@@ -1,6 +1,7 @@
 using Portwright.Shop.Bench;
 using Portwright.Shop.Entering;
 using Portwright.Shop.Record;
+using Portwright.Shop.Trials;
 using Portwright.Shop.Units;
 
 namespace Portwright.Web.Bench;
@@ -23,9 +24,9 @@ public sealed record EnteredReading(Guid Number, string Lift, string Text, DateT
     private static readonly string[] Sounds = ["steady", "whistles", "rattles"];
 
     /// <summary>What stands after an @.</summary>
-    private string? AfterAt => Text.IndexOf('@', StringComparison.Ordinal) is >= 0 and var mark ? Text[(mark + 1)..].Trim() : null;
+    private string? AfterAt => ReadingPressure.Apart(Text).At;
 
-    private string NumberText => Text.IndexOf('@', StringComparison.Ordinal) is >= 0 and var mark ? Text[..mark].Trim() : Text;
+    private string NumberText => ReadingPressure.Apart(Text).Number;
 
     /// <summary>The test pressure it was read at, as typed; empty where it was the sweep's.</summary>
     public string PressureText => AfterAt ?? Pressure?.Trim() ?? "";

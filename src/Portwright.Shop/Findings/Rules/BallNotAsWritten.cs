@@ -38,7 +38,7 @@ public sealed record BallNotAsWritten() : FindingRule("ball-not-as-written", "Th
             yield return new Finding(
                 this,
                 FindingKind.Measurement,
-                $"All {round.Places.Count} places of the {Quantity.Length(round.Diameter)} ball together take {Quantity.Share(round.Factor.Factor).About(2)} of what a ball of that size takes of even air. A ball of {Quantity.Length(round.Diameter * Math.Sqrt(round.Factor.Factor)).About(2)} would take as much.",
+                $"All {round.Places} places of the {Quantity.Length(round.Diameter)} ball together take {Quantity.Share(round.Factor.Factor).About(2)} of what a ball of that size takes of even air. A ball of {Quantity.Length(round.Diameter * Math.Sqrt(round.Factor.Factor)).About(2)} would take as much.",
                 Court.Chance([new Explanation(Prior!.Value, here), .. inASister.Select(r => new Explanation(Prior.Value, r))]),
                 null,
                 null,
@@ -52,9 +52,9 @@ public sealed record BallNotAsWritten() : FindingRule("ball-not-as-written", "Th
         .Select(g => new Round(
             g.First().Check.Fact.Ball.Si(Dimension.Length),
             [.. g],
-            [.. g.SelectMany(c => c.Places).Select(BallsTogether.Likelihood).OfType<AirLikelihood>()],
+            g.SelectMany(c => c.Places).Count(p => BallsTogether.Word(p, 0, 0) is not null),
             g.First().Factor!))
-        .Where(r => r.Places.Count >= BallsTogether.FewestPlaces);
+        .Where(r => r.Places >= BallsTogether.FewestPlaces);
 
-    private sealed record Round(double Diameter, IReadOnlyList<ReducedBallCheck> Checks, IReadOnlyList<AirLikelihood> Places, SharedFactor Factor);
+    private sealed record Round(double Diameter, IReadOnlyList<ReducedBallCheck> Checks, int Places, SharedFactor Factor);
 }
